@@ -3,7 +3,7 @@
  * Uses nothing but Node itself and runs from Node 20 on.
  */
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -13,13 +13,26 @@ export const root = dirname(dirname(fileURLToPath(import.meta.url)));
 
 const onWindows = process.platform === 'win32';
 
-/** True when node_modules is missing, or older than the lock file it was made from. */
+const readPackages = (file) => JSON.parse(readFileSync(file, 'utf8')).packages;
+
+/**
+ * True when node_modules lacks something that the lock file names, or has it in another version.
+ *
+ * Compares what is written there and not the dates of the files, so that a pull which only touches the lock file does not
+ * install everything again. Packages for other systems are optional and may be missing.
+ */
 export function packagesAreStale(folder = root) {
-  const installed = join(folder, 'node_modules', '.package-lock.json');
-  if (!existsSync(installed)) {
+  const marker = join(folder, 'node_modules', '.package-lock.json');
+  if (!existsSync(marker)) {
     return true;
   }
-  return statSync(installed).mtimeMs < statSync(join(folder, 'package-lock.json')).mtimeMs;
+  const installed = readPackages(marker);
+  return Object.entries(readPackages(join(folder, 'package-lock.json'))).some(([path, wanted]) => {
+    const found = installed[path];
+    return (
+      path !== '' && (found === undefined ? !wanted.optional && !wanted.devOptional : found.version !== wanted.version)
+    );
+  });
 }
 
 /** Installs what the lock file names, with one sentence, when it is not there yet. Ends the process when that fails. */
@@ -28,7 +41,12 @@ export function installWhenStale() {
     return;
   }
   process.stdout.write('Benchtag installs the packages of its lock file (npm ci); this takes a minute or two.\n');
-  const done = spawnSync('npm', ['ci', '--ignore-scripts'], { cwd: root, stdio: 'inherit', shell: onWindows });
+  const done = spawnSync('npm', ['ci', '--ignore-scripts'], {
+    cwd: root,
+    stdio: 'inherit',
+    shell: onWindows,
+    timeout: 20 * 60_000,
+  });
   if (done.status !== 0) {
     process.stderr.write(
       'Benchtag could not install its packages: npm ci failed (its words are above). ' +
@@ -77,18 +95,29 @@ export function runUnderNode24(command, args) {
   return done.status ?? 1;
 }
 
-/** Runs a command under Node 24 and collects what it says. Never rejects: `code` tells how it went. */
-export function collectUnderNode24(command, args, options = {}) {
+/**
+ * Runs a command under Node 24 and collects what it says. Never rejects: `code` tells how it went.
+ *
+ * `limit` is the longest it may run, in milliseconds: a command that hangs is ended and counts as failed.
+ */
+export function collectUnderNode24(command, args, { limit, onText } = {}) {
   return new Promise((resolve) => {
-    const child = spawn(command, args, { cwd: root, shell: onWindows, env: { ...environmentOfNode24(), ...options.env } });
+    const child = spawn(command, args, { cwd: root, shell: onWindows, env: environmentOfNode24(), timeout: limit });
     let said = '';
     const hear = (chunk) => {
       said += chunk;
-      options.onText?.(String(chunk));
+      onText?.(String(chunk));
     };
     child.stdout.on('data', hear);
     child.stderr.on('data', hear);
-    child.on('error', (error) => resolve({ code: 1, said: `${said}${command} could not be started: ${error.message}\n` }));
-    child.on('close', (code) => resolve({ code: code ?? 1, said }));
+    child.on('error', (error) =>
+      resolve({ code: 1, said: `${said}${command} could not be started: ${error.message}\n` }),
+    );
+    child.on('close', (code, signal) =>
+      resolve({
+        code: code ?? 1,
+        said: signal === null ? said : `${said}${command} was ended after ${limit / 1000} s.\n`,
+      }),
+    );
   });
 }

@@ -1,0 +1,26 @@
+/**
+ * The rooms of core and the order of its features: the one list that the boundaries check and the layout check read.
+ *
+ * A feature reaches compute and store of features in earlier rows only; features of one row never reach each other's
+ * store. Contracts may name each other freely.
+ */
+
+/** Features in order, earliest row first. */
+export const rows = [
+  { name: 'reference', features: ['shop', 'staff', 'catalogue', 'rates'] },
+  { name: 'people', features: ['customers'] },
+  { name: 'job', features: ['tickets', 'castings', 'photos'] },
+  { name: 'work', features: ['lines', 'floor', 'readings', 'racks', 'money'] },
+  { name: 'rule', features: ['state'] },
+  { name: 'acts', features: ['check-in', 'asking', 'sign-off', 'release'] },
+  { name: 'views', features: ['search', 'home', 'sheets'] },
+];
+
+/** Folders of core that belong to no feature and choose their own file names. */
+export const ground = ['kernel', 'host', 'db', 'paper', 'drawing'];
+
+/** Files that lie directly in core. */
+export const coreFiles = ['app-contract.ts'];
+
+/** Every feature, in order. */
+export const features = rows.flatMap((row) => row.features);
