@@ -3,7 +3,7 @@ import { runUnderNode24 } from './node24.mjs';
 
 const electron = ['--config', 'vite.electron.config.ts'];
 for (const args of [[], electron, [...electron, '--mode', 'preload']]) {
-  const code = runUnderNode24('vite', ['build', '--logLevel', 'warn', ...args]);
+  const code = await runUnderNode24('vite', ['build', '--logLevel', 'warn', ...args]);
   if (code !== 0) {
     process.exit(code);
   }

@@ -86,13 +86,26 @@ export function environmentOfNode24() {
   return { ...rest, PATH: [folder, join(root, 'node_modules', '.bin'), PATH ?? Path ?? ''].join(delimiter) };
 }
 
-/** Runs a command under Node 24 on this terminal and answers with its exit code. */
+/** Runs a command under Node 24 on this terminal, hands signals on to it, and answers with its exit code. */
 export function runUnderNode24(command, args) {
-  const done = spawnSync(command, args, { stdio: 'inherit', shell: onWindows, env: environmentOfNode24() });
-  if (done.error !== undefined) {
-    process.stderr.write(`${command} could not be started: ${done.error.message}\n`);
-  }
-  return done.status ?? 1;
+  return new Promise((resolve) => {
+    const child = spawn(command, args, { cwd: root, stdio: 'inherit', shell: onWindows, env: environmentOfNode24() });
+    const handOn = ['SIGINT', 'SIGTERM', 'SIGHUP'].map((signal) => [signal, () => child.kill(signal)]);
+    for (const [signal, hand] of handOn) {
+      process.on(signal, hand);
+    }
+    const end = (code) => {
+      for (const [signal, hand] of handOn) {
+        process.off(signal, hand);
+      }
+      resolve(code);
+    };
+    child.on('error', (error) => {
+      process.stderr.write(`${command} could not be started: ${error.message}\n`);
+      end(1);
+    });
+    child.on('close', (code) => end(code ?? 1));
+  });
 }
 
 /**

@@ -7,16 +7,10 @@ import { installWhenStale, runUnderNode24 } from './node24.mjs';
 
 installWhenStale();
 
-const builds = [
-  ['vite', 'build', '--logLevel', 'warn'],
-  ['vite', 'build', '--config', 'vite.electron.config.ts', '--logLevel', 'warn'],
-  ['vite', 'build', '--config', 'vite.electron.config.ts', '--mode', 'preload', '--logLevel', 'warn'],
-];
-for (const [command, ...args] of builds) {
-  const code = runUnderNode24(command, args);
-  if (code !== 0) {
-    process.stderr.write('Benchtag did not start: its screens could not be built (the reason is above).\n');
-    process.exit(code);
-  }
+const built = await runUnderNode24('node', ['.ci/build.mjs']);
+if (built === 0) {
+  process.exitCode = await runUnderNode24('node', ['electron/start.ts', ...process.argv.slice(2)]);
+} else {
+  process.stderr.write('Benchtag did not start: its screens could not be built (the reason is above).\n');
+  process.exitCode = built;
 }
-process.exit(runUnderNode24('node', ['electron/start.ts', ...process.argv.slice(2)]));

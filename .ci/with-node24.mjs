@@ -6,4 +6,4 @@ if (command === undefined) {
   process.stderr.write('Usage: node .ci/with-node24.mjs <command> [arguments]\n');
   process.exit(2);
 }
-process.exit(runUnderNode24(command, args));
+process.exitCode = await runUnderNode24(command, args);
