@@ -60,7 +60,9 @@ export const hashOf = (row: ChainFields): string =>
 /** Write the lines of one command, in order. */
 export function writeActivity(host: Pick<Host, 'sqlite' | 'appVersion' | 'secret'>, written: Written): void {
   const { sqlite } = host;
-  const last = sqlite.prepare('SELECT hash FROM activity ORDER BY id DESC LIMIT 1').get() as { hash: string } | undefined;
+  const last = sqlite.prepare('SELECT hash FROM activity ORDER BY id DESC LIMIT 1').get() as
+    | { hash: string }
+    | undefined;
   let previous = last?.hash ?? FIRST_HASH;
   const input = JSON.stringify(withoutSecrets(written.input, written.entry.secret ?? []));
   for (const [index, line] of written.lines.entries()) {
@@ -99,15 +101,21 @@ function insertLine(sqlite: Database, fields: ChainFields, hash: string, salt: s
 
 function withoutSecrets(input: unknown, secret: readonly string[]): unknown {
   if (secret.length === 0 || typeof input !== 'object' || input === null) return input;
-  return Object.fromEntries(Object.entries(input).map(([key, value]) => [key, secret.includes(key) ? '(secret)' : value]));
+  return Object.fromEntries(
+    Object.entries(input).map(([key, value]) => [key, secret.includes(key) ? '(secret)' : value]),
+  );
 }
 
 /** The first row whose hash, or whose text where it is still there, does not agree; undefined when the chain is whole. */
 export function findBrokenLink(sqlite: Database): number | undefined {
   let previous = FIRST_HASH;
   const rows = sqlite
-    .prepare('SELECT a.*, t.salt, t.body FROM activity a LEFT JOIN activity_text t ON t.activity_id = a.id ORDER BY a.id')
-    .iterate() as IterableIterator<ChainFields & { id: number; hash: string; salt: string | null; body: string | null }>;
+    .prepare(
+      'SELECT a.*, t.salt, t.body FROM activity a LEFT JOIN activity_text t ON t.activity_id = a.id ORDER BY a.id',
+    )
+    .iterate() as IterableIterator<
+    ChainFields & { id: number; hash: string; salt: string | null; body: string | null }
+  >;
   for (const row of rows) {
     const textAgrees = row.body === null || sha256((row.salt ?? '') + row.body) === row.text_digest;
     if (row.previous_hash !== previous || hashOf(row) !== row.hash || !textAgrees) return row.id;

@@ -14,8 +14,8 @@ import { localTime } from './clock.ts';
 import { toReplyError } from './failure.ts';
 import type { Host } from './host.ts';
 import type { AnyHandler, Done, PrepareCtx, QueryCtx } from './implement.ts';
-import { findReply, keepReply } from './request-key.ts';
 import type { Reply, Request } from './reply.ts';
+import { findReply, keepReply } from './request-key.ts';
 import type { Session } from './session.ts';
 
 type Found = Readonly<{ entry: Entry; handler: AnyHandler }>;
@@ -59,7 +59,9 @@ function prepareCtx(host: Host, common: CommonCtx): PrepareCtx {
 
 function runQuery(host: Host, found: Found, input: unknown, common: CommonCtx, now: Moment): Reply {
   // A deferred transaction: the query sees one moment of the file.
-  const output = host.sqlite.transaction(() => found.handler.run(input, { ...common, db: readDb(host.sqlite) }, undefined))();
+  const output = host.sqlite.transaction(() =>
+    found.handler.run(input, { ...common, db: readDb(host.sqlite) }, undefined),
+  )();
   return { ok: true, output, touched: [], at: now };
 }
 
@@ -106,7 +108,11 @@ function findHandler(host: Host, name: string): Found {
 function checkCapability(entry: Entry, session: Session): void {
   if (entry.may === 'nobody' || session.may.has(entry.may)) return;
   if (session.staff === null) {
-    throw new AppError('not-allowed', 'host/nobody-signed-in', 'Nobody is signed in here. Tap your name and type your PIN.');
+    throw new AppError(
+      'not-allowed',
+      'host/nobody-signed-in',
+      'Nobody is signed in here. Tap your name and type your PIN.',
+    );
   }
   throw new AppError('not-allowed', 'host/not-allowed', 'This is not yours to do. Ask a lead or the owner.');
 }

@@ -4,11 +4,11 @@ import type { Contract, Entry, OutputOf, ParsedInputOf } from '../kernel/contrac
 import type { Day, Moment } from '../kernel/days.ts';
 import { AppError } from '../kernel/errors.ts';
 import type { StaffId, TicketId } from '../kernel/ids.ts';
-import type { Session } from './session.ts';
 import type { Services } from './services.ts';
+import type { Session } from './session.ts';
 
 /** A moment as the shop's wall clock shows it. */
-export type LocalTime = Readonly<{ day: Day; /** Minutes after midnight, 0 to 1439. */ minute: number }>;
+export type LocalTime = Readonly<{ day: Day /** Minutes after midnight, 0 to 1439. */; minute: number }>;
 
 type Common = Readonly<{
   session: Session;
@@ -88,7 +88,11 @@ export function implement<const C extends Contract>(contract: C, handlers: Handl
 export function personOf(ctx: Readonly<{ session: Session }>): StaffId {
   const { staff } = ctx.session;
   if (staff === null) {
-    throw new AppError('not-allowed', 'host/nobody-signed-in', 'Nobody is signed in here. Tap your name and type your PIN.');
+    throw new AppError(
+      'not-allowed',
+      'host/nobody-signed-in',
+      'Nobody is signed in here. Tap your name and type your PIN.',
+    );
   }
   return staff;
 }

@@ -21,5 +21,10 @@ export function findReply(sqlite: Database, request: Request, session: Session):
 /** Keep the answer in the command's own transaction. */
 export function keepReply(db: WriteDb, request: Request, session: Session, reply: Reply): void {
   if (!request.key) return;
-  db.add('request_key', { key: request.key, device_id: session.device, name: request.name, reply: JSON.stringify(reply) });
+  db.add('request_key', {
+    key: request.key,
+    device_id: session.device,
+    name: request.name,
+    reply: JSON.stringify(reply),
+  });
 }

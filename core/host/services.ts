@@ -1,7 +1,13 @@
 /** Slow things a command may need before its transaction: files, drawing, secrets, backups. Given by the wiring. */
 
 /** A file kept by its SHA-256 under `attachments/<first 2>/<sha256>`. */
-export type StoredFile = Readonly<{ sha256: string; bytes: number; mime: string; width: number | null; height: number | null }>;
+export type StoredFile = Readonly<{
+  sha256: string;
+  bytes: number;
+  mime: string;
+  width: number | null;
+  height: number | null;
+}>;
 
 export type Services = Readonly<{
   files: Readonly<{

@@ -1,0 +1,87 @@
+/** Customers, who may say yes for them, how to reach them. */
+import { choice, count, countOr, day, dayOr, flag, momentOr, ref, refOr, table, words, wordsOr } from './table.ts';
+
+export const peopleTables = [
+  table(
+    'terms',
+    [
+      'code TEXT NOT NULL UNIQUE',
+      words('words', 120),
+      choice('kind', ['on_receipt', 'net', 'end_of_month']),
+      count('days'),
+      countOr('early_bp'),
+      countOr('early_days'),
+      dayOr('retired_on'),
+    ],
+    { versioned: true },
+  ),
+  table(
+    'customer',
+    [
+      choice('kind', ['retail', 'trade']),
+      words('name', 80),
+      words('short_name', 20),
+      wordsOr('legal_name', 240),
+      wordsOr('trade', 80),
+      wordsOr('billing_address', 400),
+      wordsOr('delivery_address', 400),
+      wordsOr('route', 40),
+      ref('terms_id', 'terms'),
+      flag('needs_order_number'),
+      countOr('credit_limit_cents'),
+      momentOr('on_stop_at'),
+      wordsOr('on_stop_why', 240),
+      choice('who_approves', ['named', 'anyone'], 'named'),
+      words('price_list', 40),
+      count('labour_discount_bp', 0),
+      count('parts_discount_bp', 0),
+      count('overrun_bp', 0),
+      refOr('overrun_proof_id', 'attachment'),
+      choice('statement', ['mail', 'file', 'none'], 'none'),
+      wordsOr('standing_instruction', 400),
+      refOr('instruction_proof_id', 'attachment'),
+      refOr('merged_into_id', 'customer'),
+      wordsOr('notes', 2000),
+    ],
+    {
+      versioned: true,
+      checks: ['(on_stop_at IS NULL) = (on_stop_why IS NULL)', 'overrun_bp = 0 OR overrun_proof_id IS NOT NULL'],
+    },
+  ),
+  table(
+    'customer_person',
+    [
+      ref('customer_id', 'customer'),
+      words('name', 80),
+      wordsOr('role_words', 80),
+      flag('may_approve'),
+      countOr('approve_limit_cents'),
+      flag('may_collect'),
+      choice('prefers', ['call', 'text', 'email'], 'call'),
+      dayOr('retired_on'),
+    ],
+    { versioned: true },
+  ),
+  table('contact_point', [
+    ref('customer_person_id', 'customer_person'),
+    choice('kind', ['phone', 'email']),
+    words('value', 120),
+    wordsOr('digits', 30),
+    dayOr('retired_on'),
+  ]),
+  table(
+    'tax_exemption',
+    [
+      ref('customer_id', 'customer'),
+      words('tax_rate_code', 40),
+      words('certificate_no', 60),
+      wordsOr('words', 160),
+      day('from_on'),
+      dayOr('until_on'),
+    ],
+    { append: true },
+  ),
+  table('tax_exemption_end', [ref('tax_exemption_id', 'tax_exemption'), day('ended_on'), wordsOr('why', 240)], {
+    append: true,
+  }),
+];
