@@ -43,6 +43,8 @@ export default defineConfig({
           name: 'e2e',
           include: ['tests/e2e/**/*.test.ts'],
           globalSetup: [at('./tests/kit/built-screens.ts')],
+          // After all others, so that a browser does not have to share the processor with them.
+          sequence: { groupOrder: 1 },
           testTimeout: 30_000,
           hookTimeout: 60_000,
         },
