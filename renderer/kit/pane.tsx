@@ -1,0 +1,37 @@
+/** Part of a page that may fail or take its time by itself, without taking the rest with it. */
+import { Component, type ReactNode, Suspense } from 'react';
+import { Button } from './button.tsx';
+import { Notice } from './notice.tsx';
+
+/** Shows its children, words while they are fetched, and a way back when they broke. */
+export function Pane({ children }: { children: ReactNode }) {
+  return (
+    <Catch>
+      <Suspense fallback={<Waiting />}>{children}</Suspense>
+    </Catch>
+  );
+}
+
+/** Words while something is on its way; never a spinner. */
+export function Waiting({ words = 'Opening...' }: { words?: string }) {
+  return <p role="status">{words}</p>;
+}
+
+type CatchState = { broken: boolean };
+
+class Catch extends Component<{ children: ReactNode }, CatchState> {
+  override state: CatchState = { broken: false };
+
+  static getDerivedStateFromError(): CatchState {
+    return { broken: true };
+  }
+
+  override render(): ReactNode {
+    if (!this.state.broken) return this.props.children;
+    return (
+      <Notice kind="wrong" acts={<Button onPress={() => this.setState({ broken: false })}>Show again</Button>}>
+        <b>This part could not be shown.</b> Nothing you typed is lost.
+      </Notice>
+    );
+  }
+}
