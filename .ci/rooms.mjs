@@ -10,9 +10,11 @@ export const rows = [
   { name: 'reference', features: ['shop', 'staff', 'catalogue', 'rates'] },
   { name: 'people', features: ['customers'] },
   { name: 'job', features: ['tickets', 'castings', 'photos'] },
-  { name: 'work', features: ['lines', 'floor', 'readings', 'racks', 'money'] },
+  { name: 'work', features: ['lines', 'readings', 'racks', 'money'] },
   { name: 'rule', features: ['state'] },
-  { name: 'acts', features: ['check-in', 'asking', 'sign-off', 'release'] },
+  // The floor is guarded by the state of every ticket, and asking and signing off open and read its holds.
+  { name: 'bench', features: ['floor'] },
+  { name: 'acts', features: ['opening', 'check-in', 'asking', 'sign-off', 'release'] },
   { name: 'views', features: ['search', 'home', 'sheets'] },
 ];
 
