@@ -3,7 +3,7 @@ import { features, rows } from './.ci/rooms.mjs';
 
 const anyOf = (names) => `^core/(${names.join('|')})/`;
 const compute = ['^core/[^/]+/compute\\.ts$', '^core/[^/]+/compute/[^/]+\\.ts$'];
-const contract = ['^core/app-contract\\.ts$', '^core/[^/]+/contract\\.ts$'];
+const contract = ['^core/app-contract\\.ts$', '^core/[^/]+/contract\\.ts$', '^core/[^/]+/contract/[^/]+\\.ts$'];
 const store = ['^core/[^/]+/store\\.ts$', '^core/[^/]+/store/[^/]+\\.ts$'];
 const handlers = ['^core/[^/]+/handlers\\.ts$', '^core/[^/]+/handlers/[^/]+\\.ts$'];
 const sheets = ['^core/[^/]+/[^/]+-sheet\\.ts$'];
