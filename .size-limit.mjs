@@ -6,7 +6,7 @@ import { existsSync, readFileSync } from 'node:fs';
 
 const folder = 'dist/renderer';
 const manifestFile = `${folder}/.vite/manifest.json`;
-const BENCH = /^screens\/bench\/[^/]+\.tsx$/;
+const BENCH = 'screens/bench/routes.tsx';
 
 /** A chunk of the manifest and all it imports statically, as files with their styles. */
 function filesOf(manifest, key, seen = new Set()) {
@@ -23,9 +23,9 @@ function filesOfBench() {
     throw new Error(`${manifestFile} is not there: run "npm run build" first.`);
   }
   const manifest = JSON.parse(readFileSync(manifestFile, 'utf8'));
-  const starts = Object.keys(manifest).filter((key) => manifest[key].isEntry || BENCH.test(key));
-  if (!starts.some((key) => BENCH.test(key))) {
-    throw new Error('No chunk of the bench in the manifest: renderer/app loads renderer/screens/bench lazily.');
+  const starts = Object.keys(manifest).filter((key) => manifest[key].isEntry || key === BENCH);
+  if (!starts.includes(BENCH)) {
+    throw new Error(`No chunk of the bench in the manifest: renderer/app loads renderer/${BENCH} lazily.`);
   }
   return [...new Set(starts.flatMap((key) => filesOf(manifest, key)))].map((file) => `${folder}/${file}`);
 }
