@@ -91,6 +91,9 @@ const MARKS: Readonly<Record<string, readonly Mark[]>> = {
   nm: [{ unit: 'N.m', times: ONCE }],
 };
 
+/** Half of what a whole number holds exactly, so that differences are exact too. */
+const GREATEST = 2n ** 52n;
+
 const refused = (code: string, message: string): Typed => ({ kind: 'refused', code: `measure/${code}`, message });
 const NO_FIGURE = 'Type a number with its unit, for example 1.705 or 43.2 mm.';
 
@@ -183,7 +186,7 @@ function figureOf(typed: string, figure: Fraction, unit: UnitCode, mark: FitMark
   if (isExactFamily(family) && over % under !== 0n) {
     return refused('too-fine', `That is finer than can be kept. Inch goes to 5 decimals, ${metricEnd(family)}.`);
   }
-  if (over / under > BigInt(Number.MAX_SAFE_INTEGER / 2) || over / under < -BigInt(Number.MAX_SAFE_INTEGER / 2)) {
+  if (abs(over / under) > GREATEST) {
     return refused('too-big', `That is bigger than anything here can be. ${NO_FIGURE}`);
   }
   return { kind: 'figure', typed, unit, value: divideRounded(over, under), mark };

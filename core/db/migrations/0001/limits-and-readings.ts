@@ -66,7 +66,7 @@ export const limitTables = [
       choice('stage', STAGES),
       refOr('tool_id', 'tool'),
       wordsOr('unit', 12),
-      words('typed', 20),
+      words('typed', 240),
       intOr('value'),
       choice('kind', ['number', 'choice', 'text', 'not_applicable', 'taken_back']),
       choice('fit_mark', ['entered', 'implied', 'last_digits', 'compared', 'from_tool'], 'entered'),

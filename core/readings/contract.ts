@@ -1,0 +1,278 @@
+/** Readings, the limits that judge them, and the gauges they were taken with. */
+import { z } from 'zod';
+import { command, query } from '../kernel/contract.ts';
+import type { Day } from '../kernel/days.ts';
+import type { LimitId, ReadingId, ToolId } from '../kernel/ids.ts';
+import type { Typed } from '../kernel/measure.ts';
+import { UNIT_CODES } from '../kernel/measure-units.ts';
+import { DaySchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
+import type { Tool } from './compute/model.ts';
+import type { Cell, Column, LimitShown, Sheet, ShimPlan } from './compute/sheet-model.ts';
+
+const Stage = z.enum(['before', 'after']);
+const Side = z.enum(['I', 'E', 'any']);
+const UnitName = z.enum(UNIT_CODES);
+const ReadOn = z.enum(['bare_pocket', 'cup', 'cup_and_shim']);
+const TypedText = words(240, 'the reading');
+
+/** Where a figure belongs. `spot` and `point` are null where the quantity has none. */
+const cell = {
+  quantity: z.string().min(1).max(40),
+  spot: idOf<'spot'>().nullable().default(null),
+  point: z.string().max(20).nullable().default(null),
+  stage: Stage,
+};
+
+/** What the fingers did. `unit`: the unit of the row; a mark in the text wins over it. */
+const entry = {
+  typed: TypedText,
+  unit: UnitName.nullable().default(null),
+  tool: idOf<'tool'>().nullable().default(null),
+  readOn: ReadOn.nullable().default(null),
+  /** `compared` with a card, or sent by a gauge. */
+  mark: z.enum(['compared', 'from_tool']).nullable().default(null),
+  note: optionalWords(240, 'the note'),
+  /** When the tablet took it; empty: now. */
+  takenAt: MomentSchema.nullable().default(null),
+  /** The person has answered the question about an unlikely figure. */
+  sure: z.boolean().default(false),
+};
+
+/** The sheet of one table, and what the tables of a casting are. */
+export type TableListed = Readonly<{
+  code: string;
+  words: string;
+  summary: string;
+  /** Code of the operation whose screen opens with it. */
+  operation: string | null;
+}>;
+
+/** What a half-typed figure would become. */
+export type Preview = Readonly<{
+  read: Typed;
+  /** `= 0.3438 in`, shown beside the field before it is kept; empty when it is exactly what was typed. */
+  becomes: string;
+  /** The question about an unlikely figure, with what was probably meant; null when it looks right. */
+  doubt: Readonly<{ question: string; meant: Readonly<{ typed: string; unit: string }> | null }> | null;
+  /** The cell and its column as they would stand; null when nothing can be kept. */
+  cell: Cell | null;
+  column: Column | null;
+  /** `1.0 under it makes 35.10 mm, load 241 N`; empty for other tables. */
+  sentence: string;
+}>;
+
+/** Every stack of shims that could go under one spring, best first. */
+export type ShimChoices = Readonly<{
+  label: string;
+  /** Null when the height is not measured or there is no target. */
+  best: ShimPlan | null;
+  candidates: readonly Readonly<{
+    text: string;
+    heightText: string;
+    /** Height less target, with its sign. */
+    errorText: string;
+    loadText: string | null;
+    within: boolean;
+  }>[];
+  advice: readonly string[];
+}>;
+
+/** A limit in force for a casting. */
+export type LimitListed = LimitShown & Readonly<{ quantity: string; words: string; stage: 'before' | 'after' }>;
+
+export type ToolListed = Tool &
+  Readonly<{ version: number; uncertaintyText: string; range: string; lastCheck: Day | null }>;
+
+const castingAndTable = { casting: idOf<'casting'>(), table: z.string().min(1).max(40) };
+
+const figures = {
+  low: optionalWords(20, 'the lower limit'),
+  high: optionalWords(20, 'the upper limit'),
+  target: optionalWords(20, 'the target'),
+  unit: UnitName,
+  side: Side.default('any'),
+  stage: Stage,
+  quantity: z.string().min(1).max(40),
+  /** The same figures in the other unit as the source prints them: kept, never used, compared. */
+  secondUnitText: optionalWords(80, 'the second unit'),
+  sourceTag: optionalWords(40, 'the tag'),
+  sourceWords: words(240, 'where the figure comes from'),
+};
+
+export const readingsContract = {
+  /** One table with everything the screen shows. */
+  'readings/get-table': query({
+    may: 'castings:see',
+    input: z.strictObject(castingAndTable),
+    output: z.custom<Sheet>(),
+  }),
+  /** The tables this casting can have, in bench order. */
+  'readings/list-tables': query({
+    may: 'castings:see',
+    input: z.strictObject({ casting: idOf<'casting'>() }),
+    output: z.custom<readonly TableListed[]>(),
+  }),
+  /** While a figure is typed: how it reads, and what it would do. Keeps nothing. */
+  'readings/get-preview': query({
+    may: 'castings:see',
+    input: z.strictObject({ ...castingAndTable, ...cell, ...entry, typed: z.string().max(240) }),
+    output: z.custom<Preview>(),
+  }),
+  'readings/get-shim-choice': query({
+    may: 'castings:see',
+    input: z.strictObject({ casting: idOf<'casting'>(), spot: idOf<'spot'>() }),
+    output: z.custom<ShimChoices>(),
+  }),
+  /**
+   * Keep figures, words or counts, all or none. A bare length without a rule is asked about: `readings/ask` with the
+   * readings in `facts.choices`. An unlikely figure: `readings/unlikely` with `facts.meant`; send again with `sure`.
+   */
+  'readings/add-readings': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      casting: idOf<'casting'>(),
+      operation: idOf<'operation'>().nullable().default(null),
+      rows: z
+        .array(z.strictObject({ ...cell, ...entry }))
+        .min(1, 'Type a reading.')
+        .max(400),
+    }),
+    output: z.custom<Readonly<{ readings: readonly ReadingId[] }>>(),
+  }),
+  /** Put another value in place of a reading; the old one stays, struck through. After sign-off a reason is needed. */
+  'readings/supersede-reading': command({
+    may: 'floor:work',
+    input: z.strictObject({ reading: idOf<'reading'>(), ...entry, reason: optionalWords(240, 'the reason') }),
+    output: z.custom<Readonly<{ reading: ReadingId }>>(),
+  }),
+  /** Nothing to measure here; shows as a dash. */
+  'readings/mark-not-applicable': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      casting: idOf<'casting'>(),
+      operation: idOf<'operation'>().nullable().default(null),
+      cells: z.array(z.strictObject(cell)).min(1).max(400),
+      reason: optionalWords(240, 'the reason'),
+    }),
+    output: z.custom<Readonly<{ readings: readonly ReadingId[] }>>(),
+  }),
+  /** Take a reading back: the cell reads as not measured, the row stays. */
+  'readings/take-back-reading': command({
+    may: 'floor:work',
+    input: z.strictObject({ reading: idOf<'reading'>(), reason: optionalWords(240, 'the reason') }),
+    output: z.custom<Readonly<{ reading: ReadingId }>>(),
+  }),
+  /** Two people read one cell: this one stands, the others are taken back. */
+  'readings/choose-reading': command({
+    may: 'floor:work',
+    input: z.strictObject({ reading: idOf<'reading'>(), reason: optionalWords(240, 'the reason') }),
+    output: z.custom<Readonly<{ reading: ReadingId }>>(),
+  }),
+  /** A lead accepts or refuses a failed or close figure, with words. The verdict stays. */
+  'readings/decide-reading': command({
+    may: 'leads:decide',
+    input: z.strictObject({
+      casting: idOf<'casting'>(),
+      ...cell,
+      accept: z.boolean(),
+      words: words(240, 'why'),
+    }),
+    output: z.custom<Readonly<{ value: number | null }>>(),
+  }),
+  /** Show or hide a row of a table for this casting only. */
+  'readings/show-row': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      ...castingAndTable,
+      quantity: z.string().min(1).max(40),
+      point: z.string().max(20).nullable().default(null),
+      stage: Stage,
+      shown: z.boolean(),
+    }),
+    output: z.custom<Readonly<{ shown: boolean }>>(),
+  }),
+  /** A limit of the catalogue or a customer's written instruction. */
+  'limits/add-limit': command({
+    may: 'catalogue:edit',
+    input: z.strictObject({
+      ...figures,
+      for: z.enum(['shop', 'customer_instruction', 'engine_type', 'casting_type']),
+      castingType: idOf<'casting_type'>().nullable().default(null),
+      engineType: idOf<'engine_type'>().nullable().default(null),
+      ticket: idOf<'ticket'>().nullable().default(null),
+      casting: idOf<'casting'>().nullable().default(null),
+      material: z.enum(['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other']).nullable().default(null),
+      from: DaySchema.nullable().default(null),
+      replaces: idOf<'limit_row'>().nullable().default(null),
+    }),
+    output: z.custom<Readonly<{ limit: LimitId; warnings: readonly string[] }>>(),
+  }),
+  /** A limit for this job only, by counter or machinist; not checked until a second person checks it. */
+  'limits/add-job-limit': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      ...figures,
+      casting: idOf<'casting'>(),
+      /** The customer wrote it: an instruction, and not data of the engine. */
+      customerWrote: z.boolean().default(false),
+    }),
+    output: z.custom<Readonly<{ limit: LimitId; warnings: readonly string[] }>>(),
+  }),
+  /** What judges this casting, with sources. */
+  'limits/list-resolved': query({
+    may: 'castings:see',
+    input: z.strictObject({ casting: idOf<'casting'>() }),
+    output: z.custom<readonly LimitListed[]>(),
+  }),
+  /** A second person has compared the figure with its source. */
+  'limits/check-limit': command({
+    may: 'floor:work',
+    input: z.strictObject({ limit: idOf<'limit_row'>(), words: optionalWords(160, 'the words') }),
+    output: z.custom<Readonly<{ limit: LimitId }>>(),
+  }),
+  /** A lead takes another limit for this casting, with a reason that is printed. */
+  'limits/choose-limit': command({
+    may: 'leads:decide',
+    input: z.strictObject({ casting: idOf<'casting'>(), limit: idOf<'limit_row'>(), why: words(240, 'why') }),
+    output: z.custom<Readonly<{ limit: LimitId }>>(),
+  }),
+  'tools/add-tool': command({
+    may: 'catalogue:edit',
+    input: z.strictObject({
+      name: words(40, 'the name'),
+      serial: optionalWords(40, 'the serial number'),
+      kind: words(60, 'what it is'),
+      /** Code of the work centre where it lives. */
+      workCentre: z.string().max(40).nullable().default(null),
+      unit: UnitName,
+      rangeLow: optionalWords(20, 'the low end'),
+      rangeHigh: optionalWords(20, 'the high end'),
+      resolution: optionalWords(20, 'the smallest step'),
+      uncertainty: optionalWords(20, 'the uncertainty'),
+      /** Hundredths of a percent of the reading, for testers. */
+      uncertaintyBp: z.int().min(1).max(10_000).nullable().default(null),
+      setAgainst: optionalWords(80, 'the standard'),
+    }),
+    output: z.custom<Readonly<{ tool: ToolId; version: number }>>(),
+  }),
+  'tools/retire-tool': command({
+    may: 'catalogue:edit',
+    input: z.strictObject({ tool: idOf<'tool'>(), seenVersion: SeenVersion }),
+    output: z.custom<Readonly<{ version: number }>>(),
+  }),
+  'tools/record-check': command({
+    may: 'catalogue:edit',
+    input: z.strictObject({
+      tool: idOf<'tool'>(),
+      on: DaySchema,
+      result: words(160, 'the result'),
+      nextDue: DaySchema,
+    }),
+    output: z.custom<Readonly<{ tool: ToolId }>>(),
+  }),
+  'tools/list-tools': query({
+    may: 'castings:see',
+    input: z.strictObject({}),
+    output: z.custom<readonly ToolListed[]>(),
+  }),
+} as const;
