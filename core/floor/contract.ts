@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { DaySchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
+import { FileInput } from '../photos/contract.ts';
 import { TICKED_FACTS } from '../state/compute/words.ts';
 import {
   BenchSchema,
@@ -14,33 +15,37 @@ import {
   WhoSchema,
 } from '../state/contract.ts';
 
-const Operation = z.object({ operation: idOf<'operation'>(), seen: SeenVersion });
+const Operation = z.strictObject({ operationId: idOf<'operation'>(), seenVersion: SeenVersion });
 /** One operation, or the same one on both castings of a pair ("Both"). All or none. */
-const Operations = z.object({ operations: z.array(Operation).min(1).max(8) });
+const Operations = z.strictObject({ operations: z.array(Operation).min(1).max(8) });
 const Acted = z.object({
   /** A sentence for the live region: "Seat cut started on 30918." */
   words: z.string(),
-  operations: z.array(z.object({ operation: idOf<'operation'>(), version: z.int(), word: OperationWordSchema })),
+  operations: z.array(z.object({ operationId: idOf<'operation'>(), version: z.int(), word: OperationWordSchema })),
   /** Soft rules shown this once. */
   soft: z.array(ReasonSchema),
   /** What to look at though nothing stopped: pair cut unalike, readings still to take. */
   warnings: z.array(z.string()),
 });
 
-const Photo = z.object({ sha256: z.string().regex(/^[0-9a-f]{64}$/), caption: optionalWords(240, 'the caption') });
+const Photo = z.strictObject({
+  file: FileInput,
+  caption: optionalWords(240, 'the caption'),
+  takenAt: MomentSchema.nullable().default(null),
+});
 
-const OpenHold = z.object({
+const OpenHold = z.strictObject({
   reason: HoldReasonSchema,
   words: optionalWords(600, 'why'),
   /** Left out: the usual owner of the reason. */
   ownerRole: z.enum(['counter', 'parts', 'lead']).optional(),
-  owner: idOf<'staff'>().nullish(),
+  ownerId: idOf<'staff'>().nullish(),
   /** Left out: today for a lead, else the next open day. */
   followUpOn: DaySchema.optional(),
 });
 
 const QueueRow = z.object({
-  operation: idOf<'operation'>(),
+  operationId: idOf<'operation'>(),
   version: z.int(),
   castingId: idOf<'casting'>(),
   tag: z.int(),
@@ -87,12 +92,12 @@ const Ok = z.object({ words: z.string() });
 export const floorContract = {
   'floor/list-centres': query({
     may: 'floor:see',
-    input: z.object({}),
+    input: z.strictObject({}),
     output: z.object({ centres: z.array(Centre) }),
   }),
   'floor/list-queue': query({
     may: 'floor:see',
-    input: z.object({ centre: idOf<'work_centre'>() }),
+    input: z.strictObject({ centreId: idOf<'work_centre'>() }),
     output: z.object({
       centre: Centre,
       /** On the machine. */
@@ -110,18 +115,18 @@ export const floorContract = {
   'floor/reorder-queue': command({
     may: 'leads:decide',
     /** The operations in the order wanted; those left out follow in the usual order. Empty: back to the usual order. */
-    input: z.object({ centre: idOf<'work_centre'>(), operations: z.array(idOf<'operation'>()).max(500) }),
+    input: z.strictObject({ centreId: idOf<'work_centre'>(), operationIds: z.array(idOf<'operation'>()).max(500) }),
     output: Ok,
   }),
   'floor/get-bench': query({
     may: 'floor:see',
-    input: z.object({ tag: z.int().positive() }),
+    input: z.strictObject({ tag: z.int().positive() }),
     output: BenchSchema,
   }),
   'floor/list-tags': query({
     // A paired device nobody is signed in on; no customer, ticket, promise or price.
     may: 'nobody',
-    input: z.object({}),
+    input: z.strictObject({}),
     output: z.object({
       tags: z.array(
         z.object({
@@ -138,7 +143,7 @@ export const floorContract = {
   }),
   'floor/list-holds': query({
     may: 'floor:see',
-    input: z.object({}),
+    input: z.strictObject({}),
     output: z.object({
       holds: z.array(HoldRowSchema.extend({ tag: z.int().nullable(), ticketNumber: z.int(), customer: z.string() })),
     }),
@@ -164,28 +169,28 @@ export const floorContract = {
       cause: z.enum(['setup', 'tool_wear', 'wrong_spec', 'wrong_part', 'damage', 'hidden_defect', 'customer_change']),
       words: optionalWords(240, 'what happened'),
     }),
-    output: Ok.extend({ operation: idOf<'operation'>() }),
+    output: Ok.extend({ operationId: idOf<'operation'>() }),
   }),
   'floor/report-finding': command({
     may: 'floor:work',
-    input: z.object({
-      casting: idOf<'casting'>(),
-      operation: idOf<'operation'>().nullish(),
-      findingKind: idOf<'finding_kind'>().nullish(),
-      conditionKind: idOf<'condition_kind'>().nullish(),
-      spot: idOf<'spot'>().nullish(),
+    secret: ['photos'],
+    input: z.strictObject({
+      castingId: idOf<'casting'>(),
+      operationId: idOf<'operation'>().nullish(),
+      findingKindId: idOf<'finding_kind'>().nullish(),
+      conditionKindId: idOf<'condition_kind'>().nullish(),
+      spotId: idOf<'spot'>().nullish(),
       /** Where, when no spot fits: "between 2 and 3, exhaust side". */
       place: optionalWords(120, 'the place'),
       /** Left out: the words of the kind. */
       words: optionalWords(600, 'what you found'),
-      /** Files put before by the device. */
       photos: z.array(Photo).max(12).default([]),
       hold: OpenHold.nullish(),
-      answers: idOf<'finding'>().nullish(),
+      answersId: idOf<'finding'>().nullish(),
     }),
     output: Ok.extend({
-      finding: idOf<'finding'>(),
-      hold: idOf<'hold'>().nullable(),
+      findingId: idOf<'finding'>(),
+      holdId: idOf<'hold'>().nullable(),
       /** A crack or scrap decision on one of a pair: ask the lead about the other one. */
       otherOne: z.array(z.object({ castingId: idOf<'casting'>(), tag: z.int(), question: z.string() })),
       /** Operations the catalogue offers for this finding. */
@@ -196,35 +201,35 @@ export const floorContract = {
     may: 'floor:work',
     /** Exactly one of ticket, casting, operation. */
     input: OpenHold.extend({
-      ticket: idOf<'ticket'>().nullish(),
-      casting: idOf<'casting'>().nullish(),
-      operation: idOf<'operation'>().nullish(),
+      ticketId: idOf<'ticket'>().nullish(),
+      castingId: idOf<'casting'>().nullish(),
+      operationId: idOf<'operation'>().nullish(),
     }),
     output: Ok.extend({
-      hold: idOf<'hold'>(),
+      holdId: idOf<'hold'>(),
       otherOne: z.array(z.object({ castingId: idOf<'casting'>(), tag: z.int(), question: z.string() })),
     }),
   }),
   'floor/close-hold': command({
     may: 'floor:work',
-    input: z.object({ hold: idOf<'hold'>(), words: words(600, 'how it was settled') }),
+    input: z.strictObject({ holdId: idOf<'hold'>(), words: words(600, 'how it was settled') }),
     output: Ok,
   }),
   'floor/waive-rule': command({
     may: 'leads:decide',
     pin: 'again',
     input: Operation.extend({
-      rule: idOf<'order_rule'>(),
+      ruleId: idOf<'order_rule'>(),
       reason: words(240, 'the reason'),
       /** The customer's signed answer, where the rule asks for one. */
-      approval: idOf<'approval'>().nullish(),
+      approvalId: idOf<'approval'>().nullish(),
     }),
     output: Ok,
   }),
   'floor/tick-fact': command({
     may: 'floor:work',
-    input: z.object({
-      casting: idOf<'casting'>(),
+    input: z.strictObject({
+      castingId: idOf<'casting'>(),
       fact: z.enum(TICKED_FACTS),
       holds: z.boolean().default(true),
       words: optionalWords(240, 'a note'),
@@ -234,17 +239,17 @@ export const floorContract = {
   /** The item is off the casting (before a hot or caustic wash). */
   'floor/remove-item': command({
     may: 'floor:work',
-    input: z.object({ item: idOf<'arrival_item'>() }),
+    input: z.strictObject({ itemId: idOf<'arrival_item'>() }),
     output: Ok,
   }),
   'floor/report-incident': command({
     may: 'floor:work',
-    input: z.object({
-      casting: idOf<'casting'>().nullish(),
+    input: z.strictObject({
+      castingId: idOf<'casting'>().nullish(),
       kind: z.enum(['near_miss', 'damage', 'injury']),
       words: words(2000, 'what happened'),
       cause: optionalWords(240, 'the cause'),
     }),
-    output: Ok.extend({ incident: idOf<'incident'>() }),
+    output: Ok.extend({ incidentId: idOf<'incident'>() }),
   }),
 } as const;

@@ -7,8 +7,8 @@ import { ChipSchema, HoldReasonSchema, MetalSchema, TicketWordSchema } from '../
 /** Where a row leads. `screen` and `id` make the address; `focus` names what is opened there. */
 const Target = z.object({
   screen: z.enum(['ticket', 'added-work', 'estimate', 'customer', 'hold', 'release']),
-  ticket: idOf<'ticket'>().nullable(),
-  customer: idOf<'customer'>().nullable(),
+  ticketId: idOf<'ticket'>().nullable(),
+  customerId: idOf<'customer'>().nullable(),
   /** Number of the question, id of the hold ...; null for the page itself. */
   focus: z.int().nullable(),
 });
@@ -56,7 +56,7 @@ const list = <T extends z.ZodType>(row: T) => z.object({ rows: z.array(row), cou
 export const homeContract = {
   'home/get-counter': query({
     may: 'tickets:see',
-    input: z.object({}),
+    input: z.strictObject({}),
     output: z.object({
       today: DaySchema,
       /** Minutes after midnight on the shop's clock. */

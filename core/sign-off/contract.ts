@@ -44,7 +44,7 @@ export const SignOffSchema = z.object({
   /** The place that is signed next; null when all are signed. */
   nextPlace: z.enum(['first', 'second']).nullable(),
   /** Operations not done, in order. */
-  notDone: z.array(z.object({ operation: idOf<'operation'>(), words: z.string(), state: z.string() })),
+  notDone: z.array(z.object({ operationId: idOf<'operation'>(), words: z.string(), state: z.string() })),
   readings: z.array(OpenReading),
   partsNotFitted: z.array(z.object({ id: idOf<'part_line'>(), words: z.string(), state: z.string() })),
   /** Counts that do not agree: "2 plugs out, 1 back". */
@@ -65,7 +65,7 @@ const Ok = z.object({ words: z.string(), word: CastingWordSchema });
 export const signOffContract = {
   'castings/get-sign-off': query({
     may: 'floor:see',
-    input: z.object({ casting: idOf<'casting'>() }),
+    input: z.strictObject({ castingId: idOf<'casting'>() }),
     output: SignOffSchema,
   }),
   /**
@@ -76,15 +76,15 @@ export const signOffContract = {
   'castings/sign-off-casting': command({
     may: 'castings:sign',
     pin: 'again',
-    input: z.object({
-      casting: idOf<'casting'>(),
-      seen: SeenVersion,
+    input: z.strictObject({
+      castingId: idOf<'casting'>(),
+      seenVersion: SeenVersion,
       place: z.enum(['first', 'second']),
       decisions: z
         .array(
-          z.object({
-            quantity: idOf<'quantity'>(),
-            spot: idOf<'spot'>().nullable(),
+          z.strictObject({
+            quantityId: idOf<'quantity'>(),
+            spotId: idOf<'spot'>().nullable(),
             stage: z.enum(['before', 'after']),
             point: z.string().max(20).nullable(),
             words: words(600, 'the decision'),
@@ -93,19 +93,23 @@ export const signOffContract = {
         .max(200)
         .default([]),
     }),
-    output: Ok.extend({ signOff: idOf<'sign_off'>(), place: z.enum(['first', 'second']), more: z.boolean() }),
+    output: Ok.extend({ signOffId: idOf<'sign_off'>(), place: z.enum(['first', 'second']), more: z.boolean() }),
   }),
   'castings/reopen-casting': command({
     may: 'leads:decide',
     pin: 'again',
-    input: z.object({ casting: idOf<'casting'>(), reason: words(240, 'the reason') }),
+    input: z.strictObject({ castingId: idOf<'casting'>(), reason: words(240, 'the reason') }),
     output: Ok,
   }),
   /** A lead's half of scrap; the customer's answer is the other half. */
   'castings/declare-scrap': command({
     may: 'leads:decide',
     pin: 'again',
-    input: z.object({ casting: idOf<'casting'>(), seen: SeenVersion, why: words(240, 'why it is scrap') }),
+    input: z.strictObject({
+      castingId: idOf<'casting'>(),
+      seenVersion: SeenVersion,
+      why: words(240, 'why it is scrap'),
+    }),
     output: Ok.extend({
       /** The other casting of the pair: hold it or go on? */
       otherOne: z.array(z.object({ castingId: idOf<'casting'>(), tag: z.int(), question: z.string() })),
@@ -113,7 +117,7 @@ export const signOffContract = {
   }),
   'castings/return-unworked': command({
     may: 'leads:decide',
-    input: z.object({ casting: idOf<'casting'>(), why: words(240, 'why it goes home unworked') }),
+    input: z.strictObject({ castingId: idOf<'casting'>(), why: words(240, 'why it goes home unworked') }),
     output: Ok,
   }),
 } as const;

@@ -113,15 +113,15 @@ export const OperationRowSchema = z.object({
   plannedSeconds: z.int(),
   finished: z.object({ at: MomentSchema, by: WhoSchema.nullable() }).nullable(),
   notNeeded: z.object({ at: MomentSchema, why: z.string() }).nullable(),
-  redoOf: z.object({ operation: idOf<'operation'>(), cause: z.string() }).nullable(),
+  redoOf: z.object({ operationId: idOf<'operation'>(), cause: z.string() }).nullable(),
   before: NeededSchema,
   after: NeededSchema,
   twoSignatures: z.boolean(),
   cautions: z.string().nullable(),
   /** The same operation on the other casting of the pair while it may be acted on together: "Both". */
-  both: z.object({ id: idOf<'operation'>(), version: z.int(), tag: z.int() }).nullable(),
+  both: z.object({ operationId: idOf<'operation'>(), version: z.int(), tag: z.int() }).nullable(),
   /** Operations that "Done down to here" would close, in order; empty when it would close only this one or none. */
-  downTo: z.array(z.object({ id: idOf<'operation'>(), words: z.string() })),
+  downTo: z.array(z.object({ operationId: idOf<'operation'>(), words: z.string() })),
 });
 
 export type OperationRow = z.output<typeof OperationRowSchema>;
