@@ -1,0 +1,240 @@
+/** Readings as the machinist expects them: things across in the order they sit, quantities down, limits last. */
+import { memo } from 'react';
+import css from './bench-reading-table.module.css';
+import { classes } from './class-names.ts';
+import { LimitMark, type Mark } from './mark.tsx';
+
+export type ReadingColumn = Readonly<{ key: string; label: string }>;
+export type ReadingGroup = Readonly<{
+  key: string;
+  /** INTAKE SIDE, LEFT BANK; empty for a single group. */
+  words: string;
+  /** `front to rear`. */
+  note: string;
+  columns: readonly ReadingColumn[];
+}>;
+
+export type ReadingCell = Readonly<{
+  /** What stands in the cell; one entry a line. Empty: not measured. `-` : not applicable. */
+  lines: readonly string[];
+  /** In a verdict cell the mark and word are shown; in others the mark stands beside the figure. */
+  mark?: Mark | undefined;
+  /** Words of the mark where the row shows them: `too tall`. */
+  markWords?: string | undefined;
+  /** A value that stood here before, shown struck. */
+  struck?: string | undefined;
+  /** Kept on this tablet and not yet sent. */
+  waiting?: boolean | undefined;
+}>;
+
+export type ReadingRow = Readonly<{
+  key: string;
+  label: string;
+  /** `read` bold figures that are typed, `derived` computed, `plain` small words, `verdict` marks with words. */
+  kind: 'read' | 'derived' | 'plain' | 'verdict';
+  /** Limits of the row, shown last where there is room. */
+  limits?: string | undefined;
+  /** By column key; a missing one is blank. */
+  cells: Readonly<Record<string, ReadingCell>>;
+}>;
+
+export type ReadingTableProps = Readonly<{
+  label: string;
+  /** Head of the first column: `Valve`. */
+  thing: string;
+  groups: readonly ReadingGroup[];
+  rows: readonly ReadingRow[];
+  /** Column and row the hand is at. */
+  current: Readonly<{ column: string; row: string }>;
+  /** What is being typed in the current cell. */
+  typing: string;
+  onChoose: (column: string, row: string | null) => void;
+  /** Limits as the last column. */
+  limits?: boolean;
+}>;
+
+export function ReadingTable(props: ReadingTableProps) {
+  const { groups, rows, limits = false } = props;
+  const named = groups.some((group) => group.words !== '');
+  return (
+    <div className={css.sheet}>
+      <table className={css.table}>
+        <caption className={css.spoken}>{props.label}</caption>
+        <colgroup>
+          <col className={css.headColumn} />
+          {groups.flatMap((group) => group.columns.map((column) => <col key={column.key} />))}
+          {limits && <col className={css.limitColumn} />}
+        </colgroup>
+        <thead>
+          {named && (
+            <tr>
+              <td />
+              {groups.map((group) => (
+                <th
+                  key={group.key}
+                  colSpan={group.columns.length}
+                  scope="colgroup"
+                  className={classes(css.group, css.first)}
+                >
+                  {group.words} <span>{group.note}</span>
+                </th>
+              ))}
+              {limits && <td />}
+            </tr>
+          )}
+          <tr>
+            <th scope="col" className={css.rowHead}>
+              {props.thing}
+            </th>
+            {groups.map((group) =>
+              group.columns.map((column, n) => <Head key={column.key} column={column} first={n === 0} {...props} />),
+            )}
+            {limits && (
+              <th scope="col" className={css.limits}>
+                Limits
+              </th>
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <BodyRow
+              key={row.key}
+              row={row}
+              groups={groups}
+              currentColumn={props.current.column}
+              typing={row.key === props.current.row ? props.typing : null}
+              limits={limits}
+              onChoose={props.onChoose}
+            />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Head({
+  column,
+  first,
+  current,
+  onChoose,
+}: Pick<ReadingTableProps, 'current' | 'onChoose'> & Readonly<{ column: ReadingColumn; first: boolean }>) {
+  const at = column.key === current.column;
+  return (
+    <th scope="col" className={classes(css.column, first && css.first, at && css.atHead)}>
+      <button type="button" aria-pressed={at} tabIndex={at ? 0 : -1} onClick={() => onChoose(column.key, null)}>
+        {column.label}
+      </button>
+    </th>
+  );
+}
+
+const BodyRow = memo(function BodyRow({
+  row,
+  groups,
+  currentColumn,
+  typing,
+  limits,
+  onChoose,
+}: {
+  row: ReadingRow;
+  groups: readonly ReadingGroup[];
+  currentColumn: string;
+  typing: string | null;
+  limits: boolean;
+  onChoose: ReadingTableProps['onChoose'];
+}) {
+  return (
+    <tr className={css[row.kind]}>
+      <th scope="row" className={css.rowHead}>
+        {row.label}
+      </th>
+      {groups.map((group) =>
+        group.columns.map((column, n) => {
+          const at = column.key === currentColumn;
+          return (
+            <Cell
+              key={column.key}
+              cell={row.cells[column.key]}
+              kind={row.kind}
+              at={at}
+              first={n === 0}
+              typing={at ? typing : null}
+              onChoose={() => onChoose(column.key, row.kind === 'read' ? row.key : null)}
+            />
+          );
+        }),
+      )}
+      {limits && <td className={css.limits}>{row.limits}</td>}
+    </tr>
+  );
+});
+
+const WASH: Readonly<Record<Mark, 'pass' | 'fail' | 'close' | 'blank'>> = {
+  pass: 'pass',
+  over: 'fail',
+  under: 'fail',
+  found: 'fail',
+  close: 'close',
+  'not-measured': 'blank',
+  'no-limit': 'blank',
+};
+
+function Cell({
+  cell,
+  kind,
+  at,
+  first,
+  typing,
+  onChoose,
+}: {
+  cell: ReadingCell | undefined;
+  kind: ReadingRow['kind'];
+  at: boolean;
+  first: boolean;
+  typing: string | null;
+  onChoose: () => void;
+}) {
+  const wash = kind === 'verdict' && cell?.mark ? css[`wash-${WASH[cell.mark]}`] : undefined;
+  return (
+    // The head of the column is the button; a touch anywhere in the column is a short way to it.
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the column's head does the same by keyboard.
+    <td className={classes(first && css.first, at && css.at, wash, cell?.waiting && css.waiting)} onClick={onChoose}>
+      {typing !== null && typing !== '' ? (
+        <span className={css.typing}>{typing}</span>
+      ) : (
+        <Content cell={cell} kind={kind} caret={typing !== null} />
+      )}
+    </td>
+  );
+}
+
+function Content({ cell, kind, caret }: { cell: ReadingCell | undefined; kind: ReadingRow['kind']; caret: boolean }) {
+  if (kind === 'verdict') {
+    const mark = cell?.mark ?? 'not-measured';
+    return (
+      <span className={classes(css.mark, css[WASH[mark]])}>
+        <LimitMark mark={mark} />
+        {cell?.markWords ?? 'not measured'}
+      </span>
+    );
+  }
+  return (
+    <>
+      {cell?.struck && <s className={css.struck}>{cell.struck}</s>}
+      {cell?.lines.map((line) => (
+        <span key={line} className={css.line}>
+          {line}
+          {cell.mark && cell.mark !== 'pass' && cell.mark !== 'not-measured' && (
+            <span className={classes(css.beside, css[WASH[cell.mark]])}>
+              <LimitMark mark={cell.mark} />
+              <span className={css.spoken}>{cell.markWords ?? cell.mark}</span>
+            </span>
+          )}
+        </span>
+      ))}
+      {caret && <i className={css.caret} aria-hidden="true" />}
+    </>
+  );
+}
