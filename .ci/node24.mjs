@@ -121,16 +121,15 @@ export function collectUnderNode24(command, args, { limit, onText } = {}) {
       said += chunk;
       onText?.(String(chunk));
     };
-    child.stdout.on('data', hear);
-    child.stderr.on('data', hear);
+    child.stdout.setEncoding('utf8').on('data', hear);
+    child.stderr.setEncoding('utf8').on('data', hear);
     child.on('error', (error) =>
       resolve({ code: 1, said: `${said}${command} could not be started: ${error.message}\n` }),
     );
-    child.on('close', (code, signal) =>
-      resolve({
-        code: code ?? 1,
-        said: signal === null ? said : `${said}${command} was ended after ${limit / 1000} s.\n`,
-      }),
-    );
+    const end = (code, signal) =>
+      resolve({ code: code ?? 1, said: signal ? `${said}${command} was ended after ${limit / 1000} s.\n` : said });
+    child.on('close', end);
+    // A grandchild that lives on would hold the pipes open for ever.
+    child.on('exit', (code, signal) => setTimeout(end, 5000, code, signal).unref());
   });
 }

@@ -71,7 +71,7 @@ for (const each of checks) {
 }
 await test();
 if (count.skipped > 0) {
-  process.stdout.write(`${count.skipped} skipped: a program they need is not on this computer (named above).\n`);
+  process.stdout.write(`${count.skipped} skipped: this computer lacks what they need (named above).\n`);
 }
 process.stdout.write(`${count.passed} passed, ${count.failed} failed\n`);
-process.exitCode = count.failed > 0 ? 1 : 0;
+process.exit(count.failed > 0 ? 1 : 0);
