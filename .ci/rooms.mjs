@@ -9,13 +9,14 @@
 export const rows = [
   { name: 'reference', features: ['shop', 'staff', 'catalogue', 'rates'] },
   { name: 'people', features: ['customers'] },
-  { name: 'job', features: ['tickets', 'castings', 'photos'] },
+  { name: 'accounts', features: ['terms'] },
+  { name: 'job', features: ['tickets', 'castings', 'intake', 'photos'] },
   { name: 'work', features: ['lines', 'readings', 'racks', 'money'] },
   { name: 'rule', features: ['state'] },
   // The floor is guarded by the state of every ticket, and asking and signing off open and read its holds.
   { name: 'bench', features: ['floor'] },
-  { name: 'acts', features: ['opening', 'check-in', 'asking', 'sign-off', 'release'] },
-  { name: 'views', features: ['search', 'home', 'sheets'] },
+  { name: 'acts', features: ['opening', 'check-in', 'pricing', 'asking', 'billing', 'sign-off', 'release'] },
+  { name: 'views', features: ['search', 'ticket-page', 'promises', 'home', 'sheets'] },
 ];
 
 /** Folders of core that belong to no feature and choose their own file names. */

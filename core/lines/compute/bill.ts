@@ -207,7 +207,7 @@ function suppliesLine(labour: Cents, terms: BillTerms, earlier: Earlier): Derive
 
 function feeLine({ washed, terms, earlier }: BillInput): DerivedLine {
   const charged = chargedSo(earlier, 'fee');
-  const working = `${washed} washed ${washed === 1 ? 'casting' : 'castings'} x ${centsText(terms.feePerWash)}`;
+  const working = `${washed} washed ${washed === 1 ? 'casting' : 'castings'} × ${centsText(terms.feePerWash)}`;
   return {
     role: 'fee',
     of: null,

@@ -67,14 +67,14 @@ function countedAmount({ quantity, per, unitPrice, factors }: PriceTerms): Cents
 }
 
 /**
- * How the amount came about: "8 valves x 6.50 x 1.50", "1.5 h x 110.00", "45.00 x 1.15, at least 60.00".
+ * How the amount came about: "8 valves × 6.50 × 1.50", "1.5 h × 110.00", "45.00 × 1.15, at least 60.00".
  *
  * @param unit the charge unit's word, `each` for pieces
  */
 export function lineWorking(terms: PriceTerms, unit: string): string {
   const count = quantityText(terms.quantity, terms.per, unit);
   const steps = [count, priceText(terms.unitPrice), ...terms.factors.map(({ factor }) => factorText(factor))];
-  const text = steps.filter((step) => step !== '').join(' x ');
+  const text = steps.filter((step) => step !== '').join(' × ');
   return lineAmount(terms) === countedAmount(terms) ? text : `${text}, at least ${centsText(terms.lineMinimum)}`;
 }
 

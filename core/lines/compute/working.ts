@@ -1,12 +1,12 @@
 /**
- * The figures behind an amount, as a shop person would write them on the back of the ticket: "8 valves x 6.50 x 1.50".
+ * The figures behind an amount, as a shop person would write them on the back of the ticket: "8 valves × 6.50 × 1.50".
  * Plain decimals with a point, no currency sign: the amount beside it carries that. Never read back by the program.
  */
 import type { BasisPoints, Cents, Factor, PriceE4 } from '../../kernel/units.ts';
 
 /** Whole-number decimal with at least `least` places and no needless zeros after them. */
 function decimal(value: number, places: number, least: number): string {
-  const sign = value < 0 ? '-' : '';
+  const sign = value < 0 ? '\u2212' : '';
   const digits = String(Math.abs(value)).padStart(places + 1, '0');
   const whole = digits.slice(0, digits.length - places);
   const kept = digits

@@ -147,15 +147,15 @@ describe('divideRounded', () => {
 
 describe('lineWorking', () => {
   it.each([
-    [terms(75, 1, [1.15]), 'each', '75.00 x 1.15'],
-    [terms(6.5, 8, [1.5]), 'valve', '8 valves x 6.50 x 1.50'],
-    [terms(28), 'seat', '1 seat x 28.00'],
-    [terms(70, 1, [1.15, 1.5]), 'surface', '1 surface x 70.00 x 1.15 x 1.50'],
-    [terms(110, 5400, [], { per: 3600 }), 'hour', '1.5 h x 110.00'],
-    [terms(95, 1200, [], { per: 3600 }), 'hour', '20 min x 95.00'],
-    [terms(1.85, 16), 'each', '16 x 1.85'],
-    [terms(0.0375, 30), 'each', '30 x 0.0375'],
-    [terms(14, 1, [], { lineMinimum: cents(4000) }), 'hole', '1 hole x 14.00, at least 40.00'],
+    [terms(75, 1, [1.15]), 'each', '75.00 × 1.15'],
+    [terms(6.5, 8, [1.5]), 'valve', '8 valves × 6.50 × 1.50'],
+    [terms(28), 'seat', '1 seat × 28.00'],
+    [terms(70, 1, [1.15, 1.5]), 'surface', '1 surface × 70.00 × 1.15 × 1.50'],
+    [terms(110, 5400, [], { per: 3600 }), 'hour', '1.5 h × 110.00'],
+    [terms(95, 1200, [], { per: 3600 }), 'hour', '20 min × 95.00'],
+    [terms(1.85, 16), 'each', '16 × 1.85'],
+    [terms(0.0375, 30), 'each', '30 × 0.0375'],
+    [terms(14, 1, [], { lineMinimum: cents(4000) }), 'hole', '1 hole × 14.00, at least 40.00'],
   ])('says how the amount came about: %#', (line, unit, text) => {
     expect(lineWorking(line, unit)).toBe(text);
   });

@@ -30,7 +30,7 @@ describe('offerOn', () => {
     expect(offerOn(grind, head, pricing)).toMatchObject({
       quantity: 8,
       amount: 7800,
-      working: '8 valves x 6.50 x 1.50',
+      working: '8 valves × 6.50 × 1.50',
       factors: [{ code: 'close-tolerance', factor: 15_000 }],
     });
   });
@@ -45,7 +45,7 @@ describe('offerOn', () => {
 
   it('sells hours in seconds', () => {
     const weld: Sold = { ...grind, code: 'weld-repair', chargeUnit: 'hour', countFrom: 'ask' };
-    expect(offerOn(weld, head, pricing, 5400)).toMatchObject({ per: 3600, amount: 975, working: '1.5 h x 6.50' });
+    expect(offerOn(weld, head, pricing, 5400)).toMatchObject({ per: 3600, amount: 975, working: '1.5 h × 6.50' });
     expect(offerOn(weld, head, pricing)).toMatchObject({ quantity: 0, amount: 0 });
   });
 });

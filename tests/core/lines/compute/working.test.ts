@@ -6,7 +6,7 @@ describe('figures of a working', () => {
   it.each([
     [centsText(cents(67450)), '674.50'],
     [centsText(cents(5)), '0.05'],
-    [centsText(cents(-8431)), '-84.31'],
+    [centsText(cents(-8431)), '\u221284.31'],
     [priceText(priceE4(65_000)), '6.50'],
     [priceText(priceE4(375)), '0.0375'],
     [factorText(factor(11_500)), '1.15'],

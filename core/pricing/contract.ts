@@ -1,0 +1,264 @@
+/** Adding, changing and taking back what is charged on a ticket; estimates; a price without a ticket. */
+import { z } from 'zod';
+import { command, query } from '../kernel/contract.ts';
+import {
+  BasisPointsSchema,
+  CentsSchema,
+  DaySchema,
+  idOf,
+  MomentSchema,
+  optionalWords,
+  PriceE4Schema,
+  SecondsSchema,
+  SeenVersion,
+  words,
+} from '../kernel/schemas.ts';
+import { BillView, ChargeWish, LineView, OperationWish, PackageWish, PartWish } from '../lines/contract.ts';
+
+const MATERIALS = ['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other', 'not_known'] as const;
+const Price = PriceE4Schema.refine((value) => value >= 0, 'A price is not below 0.');
+const Ticket = { ticketId: idOf<'ticket'>() };
+const Line = { lineId: idOf<'work_line'>(), seenVersion: SeenVersion };
+const AddedLine = z.object({
+  lineId: idOf<'work_line'>(),
+  operationIds: z.array(idOf<'operation'>()),
+  amount: CentsSchema,
+  working: z.string(),
+});
+const Stepped = z.object({ version: z.int(), amount: CentsSchema, working: z.string() });
+
+/** A casting that is only described yet, as the check-in screen holds it. */
+export const QuoteCasting = z.strictObject({
+  /** Names the casting for the sender. */
+  key: words(40, 'a key'),
+  castingTypeId: idOf<'casting_type'>(),
+  material: z.enum(MATERIALS),
+  closeTolerance: z.boolean().default(false),
+  operations: z.array(OperationWish).max(80).default([]),
+  packages: z.array(PackageWish).max(10).default([]),
+  parts: z.array(PartWish).max(80).default([]),
+});
+
+/** Why a wish cannot be had on a casting, with what does fit. Also the shape of the refusal of `pricing/add-operations`. */
+export const RefusalView = z.object({
+  castingKey: z.string(),
+  operationKindId: idOf<'operation_kind'>().nullable(),
+  packageId: idOf<'package'>().nullable(),
+  /** "ALUMINIUM: no caustic. Use the aluminium-safe wash." */
+  words: z.string(),
+  /** True: no price in force, or a count nobody gave; the casting itself does not refuse it. */
+  priceOnly: z.boolean(),
+  fits: z.array(z.object({ operationKindId: idOf<'operation_kind'>(), words: z.string() })),
+});
+
+/** A line of a quote: like a line of a ticket, without its history. */
+export const QuoteLine = LineView.pick({
+  kind: true,
+  operationKindId: true,
+  packageId: true,
+  words: true,
+  shopWords: true,
+  quantity: true,
+  per: true,
+  unit: true,
+  quantityWords: true,
+  unitPrice: true,
+  factors: true,
+  priceWords: true,
+  factorWords: true,
+  working: true,
+  amount: true,
+  taxClass: true,
+  inside: true,
+}).extend({
+  castingKey: z.string().nullable(),
+  /** A person has to say how many (hours, holes, pins) before it counts. */
+  asksQuantity: z.boolean(),
+});
+
+export const EstimateView = z.object({
+  id: idOf<'estimate'>(),
+  revision: z.int(),
+  /** "20455-E1". */
+  number: z.string(),
+  sentAt: MomentSchema,
+  sentBy: z.string(),
+  validUntil: DaySchema,
+  /** Past its day and not answered. */
+  expired: z.boolean(),
+  beforeTax: CentsSchema,
+  tax: CentsSchema,
+  total: CentsSchema,
+  words: z.string().nullable(),
+  answer: z.enum(['yes', 'no', 'part']).nullable(),
+  /** A line was added, changed or withdrawn since. */
+  outdated: z.boolean(),
+});
+
+const AuthorisedView = z.object({
+  amount: CentsSchema,
+  taxIn: z.boolean(),
+  ceiling: z.boolean(),
+  /** "ceiling 1500.00 before tax, and A1 a 326.72"; "nothing agreed yet". */
+  words: z.string(),
+  /** Done and ordered so far, on the same basis (with or without tax). */
+  exposure: CentsSchema,
+  /** What may still be begun or ordered; negative when past it. */
+  left: CentsSchema,
+  overrunBp: BasisPointsSchema,
+});
+
+export const pricingContract = {
+  'pricing/add-operations': command({
+    may: 'tickets:edit',
+    input: z.strictObject({
+      ...Ticket,
+      castingId: idOf<'casting'>(),
+      operations: z.array(OperationWish).min(1, 'Choose an operation.').max(80),
+    }),
+    output: z.object({ lines: z.array(AddedLine) }),
+  }),
+  /** One line for all castings named. A lot's agreed price is typed, with its reason. */
+  'pricing/add-package-line': command({
+    may: 'tickets:edit',
+    input: z.strictObject({
+      ...Ticket,
+      packageId: idOf<'package'>(),
+      castings: z.array(idOf<'casting'>()).min(1, 'Choose a casting.').max(200),
+      wishedWords: optionalWords(240, 'the wish'),
+      price: Price.nullable().default(null),
+      priceWhy: optionalWords(240, 'why this price'),
+      net: z.boolean().default(false),
+    }),
+    output: AddedLine,
+  }),
+  'pricing/add-charge': command({
+    may: 'tickets:edit',
+    input: z.strictObject({ ...Ticket, castingId: idOf<'casting'>().nullable().default(null), charge: ChargeWish }),
+    output: AddedLine,
+  }),
+  /** Only while no estimate and no question with this line was sent. */
+  'pricing/change-quantity': command({
+    may: 'tickets:edit',
+    input: z.strictObject({
+      ...Line,
+      quantity: z.int().positive('Write how many.').max(1_000_000),
+      countNote: optionalWords(240, 'the note'),
+    }),
+    output: Stepped,
+  }),
+  'pricing/override-price': command({
+    may: 'pricing:override',
+    input: z.strictObject({
+      ...Line,
+      price: Price,
+      why: words(240, 'why this price'),
+      net: z.boolean().default(false),
+    }),
+    output: Stepped,
+  }),
+  /** The line stays, crossed out; what is begun or ordered of it cannot be withdrawn. */
+  'pricing/withdraw-line': command({
+    may: 'tickets:edit',
+    input: z.strictObject({ ...Line, why: words(240, 'why it is withdrawn') }),
+    output: z.object({ version: z.int() }),
+  }),
+  /** Worked hours of an hourly line. Billing more than was estimated needs the customer's yes. */
+  'pricing/set-hours': command({
+    may: 'tickets:edit',
+    input: z.strictObject({ ...Line, actual: SecondsSchema.refine((value) => value >= 0, 'Hours are not below 0.') }),
+    output: Stepped.extend({ overEstimate: z.boolean() }),
+  }),
+  'pricing/agree-rush': command({
+    may: 'tickets:edit',
+    input: z.strictObject({
+      ...Ticket,
+      seenVersion: SeenVersion,
+      /** Left out: the shop's usual share. */
+      bp: BasisPointsSchema.refine((value) => value > 0, 'Write the share.')
+        .nullable()
+        .default(null),
+    }),
+    output: z.object({ version: z.int(), bp: BasisPointsSchema }),
+  }),
+  /** The rush day was missed, or rush is no longer wanted: it falls away from the bill. */
+  'pricing/lose-rush': command({
+    may: 'tickets:edit',
+    input: z.strictObject({ ...Ticket, seenVersion: SeenVersion }),
+    output: z.object({ version: z.int() }),
+  }),
+  /** A numbered revision with every live line; prices are frozen from then on. */
+  'pricing/send-estimate': command({
+    may: 'tickets:edit',
+    input: z.strictObject({
+      ...Ticket,
+      /** Left out: the shop's usual number of days. */
+      validUntil: DaySchema.nullable().default(null),
+      words: optionalWords(600, 'the words'),
+    }),
+    output: z.object({ estimateId: idOf<'estimate'>(), revision: z.int(), number: z.string(), total: CentsSchema }),
+  }),
+  'pricing/get-estimate': query({
+    may: 'pricing:see',
+    input: z.strictObject({ estimateId: idOf<'estimate'>() }),
+    output: EstimateView.extend({
+      ...Ticket,
+      ticketNumber: z.int(),
+      /** As they were sent, in printing order; `casting` null for lines of the ticket and for derived ones. */
+      lines: z.array(
+        z.object({
+          lineId: idOf<'work_line'>().nullable(),
+          role: z.string(),
+          tag: z.int().nullable(),
+          words: z.string(),
+          quantityWords: z.string(),
+          priceWords: z.string(),
+          amount: CentsSchema,
+          /** The answer on this line. */
+          answer: z.enum(['yes', 'no']).nullable(),
+        }),
+      ),
+    }),
+  }),
+  /** The whole price of a ticket as it stands. */
+  'pricing/get-sheet': query({
+    may: 'pricing:see',
+    input: z.strictObject(Ticket),
+    output: z.object({
+      ...Ticket,
+      ticketNumber: z.int(),
+      ticketVersion: z.int(),
+      priceDay: DaySchema,
+      /** Live and withdrawn, in printing order: by casting, then lines of the ticket. */
+      lines: z.array(LineView),
+      /** All live lines that were not declined; options count once they are answered yes. */
+      bill: BillView,
+      estimates: z.array(EstimateView),
+      authorised: AuthorisedView,
+      rush: z.object({ bp: BasisPointsSchema, lost: z.boolean() }).nullable(),
+    }),
+  }),
+  /** A price without a ticket: the live price while a check-in is filled in. Writes nothing. */
+  'pricing/get-quote': query({
+    may: 'pricing:see',
+    input: z.strictObject({
+      customerId: idOf<'customer'>().nullable().default(null),
+      /** Left out: today. */
+      day: DaySchema.nullable().default(null),
+      castings: z.array(QuoteCasting).max(60),
+      parts: z.array(PartWish).max(80).default([]),
+      charges: z.array(ChargeWish).max(40).default([]),
+      rushBp: BasisPointsSchema.nullable().default(null),
+      /** To say how far below the ceiling the quote stays. */
+      ceiling: CentsSchema.nullable().default(null),
+      ceilingTaxIn: z.boolean().default(false),
+    }),
+    output: z.object({
+      lines: z.array(QuoteLine),
+      bill: BillView,
+      refusals: z.array(RefusalView),
+      /** Ceiling less quote on the ceiling's own basis; null without a ceiling. */
+      belowCeiling: CentsSchema.nullable(),
+    }),
+  }),
+} as const;
