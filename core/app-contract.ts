@@ -1,4 +1,7 @@
 /** Every request a client may send: the contracts of all features, in the order of the features. */
+
+import { askingContract } from './asking/contract.ts';
+import { billingContract } from './billing/contract.ts';
 import { castingsContract } from './castings/contract.ts';
 import { catalogueContract } from './catalogue/contract.ts';
 import { checkInContract } from './check-in/contract.ts';
@@ -7,9 +10,13 @@ import { floorContract } from './floor/contract.ts';
 import { homeContract } from './home/contract.ts';
 import { intakeContract } from './intake/contract.ts';
 import type { Contract } from './kernel/contract.ts';
+import { linesContract } from './lines/contract.ts';
+import { moneyContract } from './money/contract.ts';
 import { photosContract } from './photos/contract.ts';
+import { pricingContract } from './pricing/contract.ts';
 import { promisesContract } from './promises/contract.ts';
 import { racksContract } from './racks/contract.ts';
+import { ratesContract } from './rates/contract.ts';
 import { readingsContract } from './readings/contract.ts';
 import { releaseContract } from './release/contract.ts';
 import { searchContract } from './search/contract.ts';
@@ -19,12 +26,6 @@ import { staffContract } from './staff/contract.ts';
 import { termsContract } from './terms/contract.ts';
 import { ticketPageContract } from './ticket-page/contract.ts';
 import { ticketsContract } from './tickets/contract.ts';
-import { askingContract } from './asking/contract.ts';
-import { billingContract } from './billing/contract.ts';
-import { linesContract } from './lines/contract.ts';
-import { moneyContract } from './money/contract.ts';
-import { pricingContract } from './pricing/contract.ts';
-import { ratesContract } from './rates/contract.ts';
 
 export const appContract = {
   ...shopContract,
