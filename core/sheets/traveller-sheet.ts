@@ -1,0 +1,219 @@
+/** The traveller: one sheet that goes with a casting over the floor. No money, no telephone. */
+import { codeText } from '../kernel/codes.ts';
+import { type Block, beside, RULES, space, stack, strokeLine, strokeRect, text } from '../paper/block.ts';
+import { CODE_SIZES, code } from '../paper/code.ts';
+import { drawingBlock } from '../paper/drawing.ts';
+import type { Fonts } from '../paper/fonts.ts';
+import { bar, blank, METAL_WORDS, tag } from '../paper/marks.ts';
+import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
+import { paragraph, signatures } from '../paper/parts.ts';
+import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
+import { type Ink, STYLES, type Style } from '../paper/styles.ts';
+import { table } from '../paper/table.ts';
+import { widthOfText } from '../paper/text.ts';
+import type { TravellerPaper } from './contract.ts';
+
+/** Rows tall enough to write in with a gloved hand. */
+const WRITE_ROW = 28;
+
+const big: Style = { face: 'figureBold', bold: 'figureBold', size: 20, lead: 1 };
+
+/** Draw a traveller; a blank grid for readings stands on a page of its own, the back. */
+export function drawTraveller(fonts: Fonts, paper: TravellerPaper): Promise<Uint8Array> {
+  const title: SheetTitle = {
+    title: 'Traveller',
+    number: paper.tag.number,
+    code: codeText('casting', paper.tag.number),
+    footNote: 'No prices on this sheet',
+    head: (ink, width) => travellerHead(ink, paper, width),
+  };
+  const pen = startSheet(fonts, paper.head, title);
+  place(pen, bar(pen, METAL_WORDS[paper.tag.metal], widthOf(pen), { style: STYLES.hugeBar, center: true }), 6);
+  drawChanged(pen, paper);
+  columns(
+    pen,
+    0.52,
+    14,
+    (left) => drawPicture(left, paper),
+    (right) => drawSpec(right, paper),
+  );
+  leave(pen, 4);
+  drawWarnings(pen, paper.warnings);
+  drawOperations(pen, paper);
+  leave(pen, 4);
+  for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
+  drawFoundAndSigned(pen);
+  if (paper.grid) drawGrid(pen, paper.grid);
+  return finishSheet(pen, paper.head, title);
+}
+
+function travellerHead(ink: Ink, paper: TravellerPaper, width: number): Block {
+  const number = tag(ink, paper.tag.number, { size: 46, width: 190 });
+  const square = code(ink, codeText('casting', paper.tag.number), CODE_SIZES.sheet);
+  const promise = promiseBlock(ink, paper);
+  const ticketWidth = width - number.width - square.width - promise.width - 92 - 42;
+  const position = stack([text(ink, paper.position, big, 78), text(ink, paper.piece, { ...STYLES.body, size: 9 }, 78)]);
+  const ticket = stack([
+    text(ink, 'Ticket', { ...STYLES.body, size: 9 }, ticketWidth),
+    text(ink, paper.ticket, big, ticketWidth),
+    text(ink, paper.customer, { ...STYLES.body, size: 9 }, ticketWidth),
+  ]);
+  const row = beside([number, position, ticket, promise, square], 14, 'middle');
+  return {
+    width,
+    height: row.height + 7,
+    draw(x, y) {
+      row.draw(x, y);
+      strokeLine(ink, x, y + row.height + 6, x + width, y + row.height + 6, RULES.heavy);
+    },
+  };
+}
+
+function promiseBlock(ink: Ink, paper: TravellerPaper): Block {
+  const style = { ...big, size: 21 };
+  const width = Math.max(62, widthOfText(ink, paper.promise.day, style) + 1);
+  const rush = paper.rush ? [rushMark(ink)] : [];
+  return stack([
+    text(ink, 'Promise', { ...STYLES.body, size: 9 }, width),
+    text(ink, paper.promise.day, style, width),
+    text(ink, paper.promise.time, style, width),
+    ...rush,
+  ]);
+}
+
+/** RUSH in white on a slanted black field. */
+function rushMark(ink: Ink): Block {
+  const style: Style = { face: 'figureBold', bold: 'figureBold', size: 13, lead: 1.2, spacing: 0.06, ink: 'white' };
+  const words = text(ink, 'RUSH', style, widthOfText(ink, 'RUSH', style) + 1);
+  return {
+    width: words.width + 16,
+    height: words.height + 2,
+    draw(x, y) {
+      const [right, low] = [x + words.width + 16, y + words.height + 2];
+      ink.doc.polygon([x + 5, y], [right, y], [right - 5, low], [x, low]).fill('black');
+      words.draw(x + 8, y + 1);
+    },
+  };
+}
+
+/** A later revision says what changed, so that the sheet on the casting can be mended by hand or thrown away. */
+function drawChanged(pen: Pen, paper: TravellerPaper): void {
+  if (paper.changed.length === 0) return;
+  const width = widthOf(pen);
+  const lines = [
+    text(pen, [{ b: `Changed since ${paper.changedSince}` }], STYLES.body, width - 16),
+    ...paper.changed.map((line) => text(pen, line, STYLES.body, width - 16)),
+  ];
+  const inner = stack(lines);
+  const block: Block = {
+    width,
+    height: inner.height + 8,
+    draw(x, y) {
+      strokeRect(pen, x, y, width, inner.height + 8, RULES.strong);
+      inner.draw(x + 8, y + 4);
+    },
+  };
+  place(pen, block, 6);
+}
+
+function drawPicture(pen: Pen, paper: TravellerPaper): void {
+  const width = widthOf(pen);
+  if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, 150), 3);
+  if (paper.drawing) paragraph(pen, [{ b: `${paper.drawing.caption}. ` }, marksOf(paper)], STYLES.small, 2);
+  else if (paper.marks.length > 0) paragraph(pen, marksOf(paper), STYLES.small, 2);
+  paragraph(pen, paper.about, STYLES.small, 0);
+}
+
+const marksOf = (paper: TravellerPaper): string => paper.marks.map(({ no, words }) => `${no}\u00a0${words}.`).join(' ');
+
+/** Sizes wanted: the chosen unit bold, the other beside it in plain. */
+function drawSpec(pen: Pen, paper: TravellerPaper): void {
+  table(pen, {
+    columns: [{ width: 82, style: STYLES.small }, { width: { share: 1 } }],
+    rows: paper.spec.map(({ label, chosen, other }) => ({
+      cells: [label, [{ b: chosen }, other === '' ? '' : ` ${other}`]],
+    })),
+    flush: true,
+    padY: 1.8,
+  });
+}
+
+/** Warning bars, as many beside each other as fit. */
+function drawWarnings(pen: Pen, warnings: readonly string[]): void {
+  const width = widthOf(pen);
+  let row: string[] = [];
+  const natural = (words: string) => widthOfText(pen, words, STYLES.bar) + 15;
+  const used = (words: readonly string[]) => words.reduce((sum, one) => sum + natural(one), 0) + 8 * (words.length - 1);
+  const flush = () => {
+    if (row.length === 0) return;
+    const last = width - used(row.slice(0, -1)) - (row.length > 1 ? 8 : 0);
+    const blocks = row.map((words, index) => bar(pen, words, index === row.length - 1 ? last : natural(words)));
+    place(pen, beside(blocks, 8), 5);
+    row = [];
+  };
+  for (const warning of warnings) {
+    if (row.length > 0 && used([...row, warning]) > width) flush();
+    row.push(warning);
+  }
+  flush();
+}
+
+function drawOperations(pen: Pen, paper: TravellerPaper): void {
+  const cell = (name: string, note: string) => (width: number) =>
+    stack([
+      text(pen, name, { ...STYLES.heading, lead: 1.15 }, width),
+      ...(note === '' ? [] : [text(pen, note, { ...STYLES.small, lead: 1.15 }, width)]),
+    ]);
+  table(pen, {
+    columns: [
+      { width: 28, style: { ...STYLES.strongFigure, size: 12 } },
+      { title: 'Operation, in this order', width: { share: 1 } },
+      { title: 'Units', width: 40, align: 'end' },
+      { title: 'Readings', width: 150 },
+      { title: 'By', width: 38 },
+      { title: 'Date', width: 38 },
+      { title: 'Redo', width: 34 },
+    ],
+    rows: paper.operations.map(({ no, name, note, units }) => ({
+      cells: [no, cell(name, note), units],
+      height: WRITE_ROW,
+    })),
+    ruled: true,
+    padY: 2,
+  });
+}
+
+function drawFoundAndSigned(pen: Pen): void {
+  need(pen, 66);
+  columns(
+    pen,
+    0.54,
+    16,
+    (left) => {
+      place(left, blank(left, [{ b: 'Found' }], widthOf(left) - 40), 10);
+      place(left, blank(left, '', widthOf(left)), 0);
+    },
+    (right) => signatures(right, [{ label: 'Machinist' }, { label: 'Sign-off, a second person', share: 1.3 }], 8),
+  );
+}
+
+/** The back: spots across in bench order, quantities down, empty cells to write in. */
+function drawGrid(pen: Pen, grid: NonNullable<TravellerPaper['grid']>): void {
+  const most = 16;
+  pen.turn();
+  for (let from = 0; from < grid.spots.length; from += most) {
+    const spots = grid.spots.slice(from, from + most);
+    const width = Math.min(60, (widthOf(pen) - 110) / spots.length);
+    table(pen, {
+      heading: from === 0 ? grid.heading : `${grid.heading}, further`,
+      columns: [
+        { width: 110, style: STYLES.small },
+        ...spots.map((spot) => ({ title: spot, width, align: 'center' as const, style: STYLES.figure })),
+      ],
+      rows: grid.rows.map((row) => ({ cells: [row], height: WRITE_ROW })),
+      ruled: true,
+      padX: 2,
+    });
+    place(pen, space(12));
+  }
+}
