@@ -12,6 +12,7 @@ import { intakeContract } from './intake/contract.ts';
 import type { Contract } from './kernel/contract.ts';
 import { linesContract } from './lines/contract.ts';
 import { moneyContract } from './money/contract.ts';
+import { openingContract } from './opening/contract.ts';
 import { photosContract } from './photos/contract.ts';
 import { pricingContract } from './pricing/contract.ts';
 import { promisesContract } from './promises/contract.ts';
@@ -31,6 +32,7 @@ export const appContract = {
   ...shopContract,
   ...staffContract,
   ...catalogueContract,
+  ...openingContract,
   ...customersContract,
   ...termsContract,
   ...ticketsContract,

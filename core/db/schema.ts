@@ -189,7 +189,20 @@ export type BenchTableTable = {
   code: string;
   words: string;
   casting_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover';
-  spot_kind: 'valve' | 'cylinder' | 'main' | 'cam_journal' | 'deck_corner' | 'deck_line' | 'chamber' | 'lifter' | 'plug' | 'journal' | 'rod' | 'port' | null;
+  spot_kind:
+    | 'valve'
+    | 'cylinder'
+    | 'main'
+    | 'cam_journal'
+    | 'deck_corner'
+    | 'deck_line'
+    | 'chamber'
+    | 'lifter'
+    | 'plug'
+    | 'journal'
+    | 'rod'
+    | 'port'
+    | null;
   operation_kind_id: Id<'operation_kind'> | null;
   created_at: Moment;
   created_by: Id<'staff'> | null;
@@ -311,7 +324,7 @@ export type ConditionKindTable = {
   code: string;
   shop_words: string;
   customer_words: string;
-  found_on: Day;
+  found_on: string;
   ask_customer: 'no' | 'note' | 'maybe' | 'yes' | 'after_measure' | 'at_once';
   suggests_finding_id: Id<'finding_kind'> | null;
   retired_on: Day | null;
@@ -419,7 +432,18 @@ export type CreditNoteLineTable = {
   words: string;
   quantity: number;
   amount_cents: Cents;
-  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
+  tax_class:
+    | 'labour_repair'
+    | 'labour_fabrication'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'deposit'
+    | 'storage'
+    | 'combined';
   created_at: Moment;
   created_by: Id<'staff'> | null;
 };
@@ -671,7 +695,17 @@ export type HoldTable = {
   ticket_id: Id<'ticket'>;
   casting_id: Id<'casting'> | null;
   operation_id: Id<'operation'> | null;
-  reason: 'customer_answer' | 'parts' | 'customer_parts' | 'money' | 'crack_or_scrap' | 'sublet' | 'machine_down' | 'spec_question' | 'out_of_limits' | 'identity';
+  reason:
+    | 'customer_answer'
+    | 'parts'
+    | 'customer_parts'
+    | 'money'
+    | 'crack_or_scrap'
+    | 'sublet'
+    | 'machine_down'
+    | 'spec_question'
+    | 'out_of_limits'
+    | 'identity';
   owner_role: 'counter' | 'parts' | 'lead';
   owner_id: Id<'staff'> | null;
   follow_up_on: Day;
@@ -733,8 +767,31 @@ export type InvoiceLineTable = {
   unit_price_e4: Generated<PriceE4>;
   working: string | null;
   amount_cents: Cents;
-  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
-  role: 'labour' | 'part' | 'supplies' | 'fee' | 'rush' | 'discount' | 'minimum' | 'core' | 'sublet' | 'freight' | 'storage' | 'text';
+  tax_class:
+    | 'labour_repair'
+    | 'labour_fabrication'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'deposit'
+    | 'storage'
+    | 'combined';
+  role:
+    | 'labour'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'rush'
+    | 'discount'
+    | 'minimum'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'storage'
+    | 'text';
   position: number;
   created_at: Moment;
   created_by: Id<'staff'> | null;
@@ -857,8 +914,39 @@ export type OpUseTable = {
   id: Generated<Id<'op_use'>>;
   operation_kind_id: Id<'operation_kind'>;
   casting_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover';
-  charge_unit: 'each' | 'valve' | 'guide' | 'seat' | 'spring' | 'pocket' | 'chamber' | 'cylinder' | 'bore' | 'bank' | 'surface' | 'hole' | 'stud' | 'sleeve' | 'plug' | 'pin' | 'rod' | 'set' | 'hour';
-  count_from: 'one' | 'valves' | 'guides' | 'seats' | 'springs' | 'chambers' | 'cylinders' | 'decks' | 'manifold_faces' | 'sleeves' | 'rods' | 'ask';
+  charge_unit:
+    | 'each'
+    | 'valve'
+    | 'guide'
+    | 'seat'
+    | 'spring'
+    | 'pocket'
+    | 'chamber'
+    | 'cylinder'
+    | 'bore'
+    | 'bank'
+    | 'surface'
+    | 'hole'
+    | 'stud'
+    | 'sleeve'
+    | 'plug'
+    | 'pin'
+    | 'rod'
+    | 'set'
+    | 'hour';
+  count_from:
+    | 'one'
+    | 'valves'
+    | 'guides'
+    | 'seats'
+    | 'springs'
+    | 'chambers'
+    | 'cylinders'
+    | 'decks'
+    | 'manifold_faces'
+    | 'sleeves'
+    | 'rods'
+    | 'ask';
   setup_s: Seconds;
   unattended_s: Generated<Seconds>;
   retired_on: Day | null;
@@ -892,7 +980,15 @@ export type OperationTable = {
   instruction: string | null;
   queue_rank: number | null;
   redo_of_id: Id<'operation'> | null;
-  redo_cause: 'setup' | 'tool_wear' | 'wrong_spec' | 'wrong_part' | 'damage' | 'hidden_defect' | 'customer_change' | null;
+  redo_cause:
+    | 'setup'
+    | 'tool_wear'
+    | 'wrong_spec'
+    | 'wrong_part'
+    | 'damage'
+    | 'hidden_defect'
+    | 'customer_change'
+    | null;
   chargeable: Generated<0 | 1>;
   finished_at: Moment | null;
   finished_by: Id<'staff'> | null;
@@ -914,7 +1010,18 @@ export type OperationKindTable = {
   wait_after: Generated<'none' | 'overnight' | 'working_days'>;
   wait_days: Generated<number>;
   gate: 'strip' | 'clean' | 'crack' | 'machine' | 'assemble' | 'final_clean' | 'none';
-  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
+  tax_class:
+    | 'labour_repair'
+    | 'labour_fabrication'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'deposit'
+    | 'storage'
+    | 'combined';
   two_signatures: Generated<0 | 1>;
   handling: Generated<0 | 1>;
   cautions: string | null;
@@ -957,7 +1064,16 @@ export type OrderRuleTable = {
   strength: 'hard' | 'soft';
   need: 'if_present' | 'must_exist';
   scope: 'casting' | 'pair' | 'ticket';
-  if_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover' | null;
+  if_kind:
+    | 'head'
+    | 'block'
+    | 'intake_manifold'
+    | 'exhaust_manifold'
+    | 'crank'
+    | 'rod_set'
+    | 'flywheel'
+    | 'cover'
+    | null;
   if_metal: 'iron' | 'aluminium' | 'other' | null;
   if_cam_layout: 'none' | 'side' | 'ohv' | 'sohc' | 'dohc' | null;
   if_fuel: 'petrol' | 'diesel' | 'gas' | 'other' | null;
@@ -986,7 +1102,18 @@ export type PackageTable = {
   shop_words: string;
   customer_words: string;
   casting_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover';
-  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
+  tax_class:
+    | 'labour_repair'
+    | 'labour_fabrication'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'deposit'
+    | 'storage'
+    | 'combined';
   not_inside: string | null;
   retired_on: Day | null;
   version: Generated<number>;
@@ -1131,8 +1258,36 @@ export type QuantityTable = {
   id: Generated<Id<'quantity'>>;
   code: string;
   words: string;
-  family: 'length' | 'roughness' | 'force' | 'spring_rate' | 'pressure' | 'volume' | 'angle' | 'temperature' | 'duration' | 'torque' | 'mass' | 'count' | 'ratio' | 'choice' | 'text';
-  spot_kind: 'valve' | 'cylinder' | 'main' | 'cam_journal' | 'deck_corner' | 'deck_line' | 'chamber' | 'lifter' | 'plug' | 'journal' | 'rod' | 'port' | null;
+  family:
+    | 'length'
+    | 'roughness'
+    | 'force'
+    | 'spring_rate'
+    | 'pressure'
+    | 'volume'
+    | 'angle'
+    | 'temperature'
+    | 'duration'
+    | 'torque'
+    | 'mass'
+    | 'count'
+    | 'ratio'
+    | 'choice'
+    | 'text';
+  spot_kind:
+    | 'valve'
+    | 'cylinder'
+    | 'main'
+    | 'cam_journal'
+    | 'deck_corner'
+    | 'deck_line'
+    | 'chamber'
+    | 'lifter'
+    | 'plug'
+    | 'journal'
+    | 'rod'
+    | 'port'
+    | null;
   derived: string | null;
   side_matters: Generated<0 | 1>;
   entry_rule: Generated<'none' | 'implied' | 'last_digits'>;
@@ -1384,7 +1539,19 @@ export type SizeWantedTable = {
 export type SpotTable = {
   id: Generated<Id<'spot'>>;
   casting_type_id: Id<'casting_type'>;
-  kind: 'valve' | 'cylinder' | 'main' | 'cam_journal' | 'deck_corner' | 'deck_line' | 'chamber' | 'lifter' | 'plug' | 'journal' | 'rod' | 'port';
+  kind:
+    | 'valve'
+    | 'cylinder'
+    | 'main'
+    | 'cam_journal'
+    | 'deck_corner'
+    | 'deck_line'
+    | 'chamber'
+    | 'lifter'
+    | 'plug'
+    | 'journal'
+    | 'rod'
+    | 'port';
   label: string;
   bench_order: number;
   row: Generated<number>;
@@ -1485,7 +1652,18 @@ export type TaxRateTable = {
 export type TaxRateClassTable = {
   id: Generated<Id<'tax_rate_class'>>;
   tax_rate_id: Id<'tax_rate'>;
-  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
+  tax_class:
+    | 'labour_repair'
+    | 'labour_fabrication'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'deposit'
+    | 'storage'
+    | 'combined';
   created_at: Moment;
   created_by: Id<'staff'> | null;
 };
@@ -1652,7 +1830,18 @@ export type WorkLineTable = {
   line_minimum_cents: Generated<Cents>;
   net: Generated<0 | 1>;
   amount_cents: Cents;
-  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
+  tax_class:
+    | 'labour_repair'
+    | 'labour_fabrication'
+    | 'part'
+    | 'supplies'
+    | 'fee'
+    | 'core'
+    | 'sublet'
+    | 'freight'
+    | 'deposit'
+    | 'storage'
+    | 'combined';
   price_day: Day;
   option_id: Id<'added_work_option'> | null;
   count_note: string | null;
@@ -1815,4 +2004,31 @@ export type Schema = {
 };
 
 /** Tables whose rows carry a version. */
-export type Versioned = 'added_work' | 'casting' | 'casting_type' | 'condition_kind' | 'customer' | 'customer_person' | 'device' | 'engine_type' | 'factor' | 'finding_kind' | 'fixture' | 'operation' | 'operation_kind' | 'order_rule' | 'package' | 'part_line' | 'quantity' | 'rack_place' | 'shop_setting' | 'staff' | 'stock_item' | 'tax_rate' | 'terms' | 'ticket' | 'tool' | 'work_centre' | 'work_line';
+export type Versioned =
+  | 'added_work'
+  | 'casting'
+  | 'casting_type'
+  | 'condition_kind'
+  | 'customer'
+  | 'customer_person'
+  | 'device'
+  | 'engine_type'
+  | 'factor'
+  | 'finding_kind'
+  | 'fixture'
+  | 'operation'
+  | 'operation_kind'
+  | 'order_rule'
+  | 'package'
+  | 'part_line'
+  | 'quantity'
+  | 'rack_place'
+  | 'shop_setting'
+  | 'staff'
+  | 'stock_item'
+  | 'tax_rate'
+  | 'terms'
+  | 'ticket'
+  | 'tool'
+  | 'work_centre'
+  | 'work_line';

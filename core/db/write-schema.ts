@@ -24,7 +24,8 @@ const BRANDS: readonly [ending: RegExp, brand: string][] = [
   [/(_|^)on$|_until$|^due_by$|_day$/, 'Day'],
 ];
 const UNITS = ['BasisPoints', 'Cents', 'Factor', 'Grams', 'Microdegrees', 'Nanometres', 'PriceE4', 'Seconds'];
-const NOT_MOMENT = new Set(['stamps']);
+/** Names that end like a unit and are none. */
+const PLAIN = new Set(['found_on']);
 
 /** The text of schema.ts for a migrated database. */
 export function schemaText(sqlite: Database): string {
@@ -85,7 +86,7 @@ function bareType(column: Column, around: Around): string {
   if (column.pk === 1 && column.name === 'id') return `Id<'${around.table}'>`;
   const choices = choicesOf(column.name, around.sql);
   if (choices) return choices;
-  const brand = NOT_MOMENT.has(column.name) ? undefined : BRANDS.find(([ending]) => ending.test(column.name))?.[1];
+  const brand = PLAIN.has(column.name) ? undefined : BRANDS.find(([ending]) => ending.test(column.name))?.[1];
   const isText = column.type === 'TEXT';
   if (brand && isText === (brand === 'Day' || brand === 'Moment')) return brand;
   return isText ? 'string' : 'number';

@@ -22,7 +22,7 @@ type Written = Readonly<{
 }>;
 
 /** What is hashed, in this order, one per line of text; `-` for empty. */
-type ChainFields = Readonly<{
+export type ChainFields = Readonly<{
   at: string;
   staff_id: number | null;
   device_id: number | null;
@@ -38,6 +38,9 @@ type ChainFields = Readonly<{
 
 export const FIRST_HASH = '0'.repeat(64);
 const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
+
+/** The digest of a row's personal text. */
+export const textDigest = (salt: string, text: string): string => sha256(salt + text);
 
 /** The hash of an activity row. */
 export const hashOf = (row: ChainFields): string =>
@@ -83,7 +86,7 @@ export function writeActivity(host: Pick<Host, 'sqlite' | 'appVersion' | 'secret
       ticket_id: line.ticket ?? null,
       subject_table: line.subject[0],
       subject_id: line.subject[1],
-      text_digest: sha256(salt + text),
+      text_digest: textDigest(salt, text),
       previous_hash: previous,
     };
     previous = hashOf(fields);
@@ -104,22 +107,4 @@ function withoutSecrets(input: unknown, secret: readonly string[]): unknown {
   return Object.fromEntries(
     Object.entries(input).map(([key, value]) => [key, secret.includes(key) ? '(secret)' : value]),
   );
-}
-
-/** The first row whose hash, or whose text where it is still there, does not agree; undefined when the chain is whole. */
-export function findBrokenLink(sqlite: Database): number | undefined {
-  let previous = FIRST_HASH;
-  const rows = sqlite
-    .prepare(
-      'SELECT a.*, t.salt, t.body FROM activity a LEFT JOIN activity_text t ON t.activity_id = a.id ORDER BY a.id',
-    )
-    .iterate() as IterableIterator<
-    ChainFields & { id: number; hash: string; salt: string | null; body: string | null }
-  >;
-  for (const row of rows) {
-    const textAgrees = row.body === null || sha256((row.salt ?? '') + row.body) === row.text_digest;
-    if (row.previous_hash !== previous || hashOf(row) !== row.hash || !textAgrees) return row.id;
-    previous = row.hash;
-  }
-  return undefined;
 }
