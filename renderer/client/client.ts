@@ -14,6 +14,8 @@ export type CallOptions = Readonly<{
   pin?: string | undefined;
   /** The same key for the same act sent again. Made here when empty. */
   key?: string | undefined;
+  /** The person it is sent for, where that is not the one who acts on this page: a lead beside, a reading kept earlier. */
+  as?: number | null | undefined;
 }>;
 
 /** What the frame shows about the line to the host. */
@@ -27,6 +29,8 @@ export type Link = Readonly<{
 }>;
 
 export type Client = Readonly<{
+  /** The host's time, a UTC moment: screens show the shop's clock, not the tablet's. */
+  now(): string;
   /** @throws RequestRefused */
   call<N extends RequestName>(name: N, input: InputOf<App[N]>, options?: CallOptions): Promise<OutputOf<App[N]>>;
   link(): Link;
@@ -52,6 +56,7 @@ export const openClient = (): Client =>
 
 export function createClient(transport: Transport): Client {
   let link: Link = { keptAt: null, lostAt: null, person: null };
+  let ahead = 0;
   const linkListeners = new Set<() => void>();
   const changeListeners = new Set<(what: Announcement) => void>();
 
@@ -72,11 +77,12 @@ export function createClient(transport: Transport): Client {
 
   async function call(name: string, input: unknown, options: CallOptions = {}): Promise<unknown> {
     const query = isQuery(name);
+    const person = options.as ?? link.person;
     const reply = await transport
       .call({
         name,
         input,
-        ...(link.person !== null && { as: link.person }),
+        ...(person !== null && { as: person }),
         ...(options.pin !== undefined && { pin: options.pin }),
         ...(!query && { key: options.key ?? newKey() }),
       })
@@ -85,6 +91,7 @@ export function createClient(transport: Transport): Client {
         throw error;
       });
     setThere(true);
+    if (reply.ok) ahead = Date.parse(reply.at) - Date.now() || 0;
     if (!reply.ok) throw new RequestRefused(reply.error);
     if (!query) {
       setLink({ keptAt: reply.at });
@@ -95,6 +102,7 @@ export function createClient(transport: Transport): Client {
 
   return {
     call: call as Client['call'],
+    now: () => new Date(Date.now() + ahead).toISOString(),
     link: () => link,
     actAs: (person) => setLink({ person }),
     onLink(listener) {

@@ -155,7 +155,9 @@ export function refreshOnChange(client: Client, queries: QueryClient): () => voi
     const all = gathered;
     gathered = [];
     timer = undefined;
-    void queries.invalidateQueries({ predicate: (query) => isStale(query.meta?.ticket, all) });
+    void queries.invalidateQueries({
+      predicate: (query) => isStale(String(query.queryKey[0]), query.meta?.ticket, all),
+    });
   };
   const stop = client.onChange((what) => {
     gathered.push(what);
@@ -167,6 +169,16 @@ export function refreshOnChange(client: Client, queries: QueryClient): () => voi
   };
 }
 
-/** Whether an answer about `ticket` (or about no one ticket) may have changed. A command that names no ticket may touch any. */
-export const isStale = (ticket: unknown, changes: readonly Announcement[]): boolean =>
-  typeof ticket !== 'number' || changes.some((what) => what.touched.length === 0 || what.touched.includes(ticket));
+/** Requests about people and screens: what they change is read by requests of the same folders only. */
+const ASIDE = /^(staff|devices)\//;
+
+/**
+ * Whether the answer of a query, about `ticket` or about no one ticket, may have changed.
+ *
+ * A command that names no ticket may have touched any.
+ */
+export function isStale(query: string, ticket: unknown, changes: readonly Announcement[]): boolean {
+  const heard = changes.filter((what) => !ASIDE.test(what.name) || ASIDE.test(query));
+  if (typeof ticket !== 'number') return heard.length > 0;
+  return heard.some((what) => what.touched.length === 0 || what.touched.includes(ticket));
+}

@@ -7,17 +7,12 @@ export type ColumnSpot = Readonly<{
   label: string;
   row: number;
   benchOrder: number;
-  bank: 'left' | 'right' | 'none';
-  side: 'I' | 'E' | 'none';
-  cylinder: number | null;
+  /** INTAKE SIDE, LEFT BANK; empty when the row is not named. */
+  group: string;
 }>;
 
-const SIDE = { I: 'INTAKE SIDE', E: 'EXHAUST SIDE', none: '' } as const;
-const BANK = { left: 'LEFT BANK', right: 'RIGHT BANK', none: '' } as const;
-
 /**
- * Groups in the order on the bench: one a row, named by its side or bank when all in it share one. Turned end for end,
- * each row is read from the rear, so that the first column is still the one at the left hand.
+ * Groups in the order on the bench: one a row, named when all in it share a name. Turned end for end, each row is read from the rear, so that the first column is still the one at the left hand.
  */
 export function groupColumns(spots: readonly ColumnSpot[], turned: boolean): ReadingGroup[] {
   const rows = [...new Set(spots.map((spot) => spot.row))].sort((a, b) => a - b);
@@ -29,10 +24,8 @@ export function groupColumns(spots: readonly ColumnSpot[], turned: boolean): Rea
 }
 
 function wordsOf(here: readonly ColumnSpot[]): string {
-  const [first] = here;
-  if (!first) return '';
-  if (here.every((spot) => spot.bank === first.bank) && first.bank !== 'none') return BANK[first.bank];
-  return here.every((spot) => spot.side === first.side) ? SIDE[first.side] : '';
+  const words = here[0]?.group ?? '';
+  return here.every((spot) => spot.group === words) ? words : '';
 }
 
 /**

@@ -3,6 +3,16 @@ import type { KeyboardEvent } from 'react';
 import { classes } from './class-names.ts';
 import css from './rows.module.css';
 
+/** Lists that Up and Down walk through as one. */
+export function RowGroup({ children }: { children: React.ReactNode }) {
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: it hands keys on from list to list, each of which has its role.
+    <div className={css.group} onKeyDown={moveInRows} role="presentation">
+      {children}
+    </div>
+  );
+}
+
 /** A list of `Row`s. */
 export function Rows({ label, children }: { label: string; children: React.ReactNode }) {
   return (
@@ -67,8 +77,10 @@ export function moveInRows(event: KeyboardEvent<HTMLElement>): void {
   const focused = document.activeElement;
   const at = focused instanceof HTMLElement ? rows.indexOf(focused) : -1;
   const next = nextRow(event.key, at, rows.length);
-  if (next === null) return;
+  // At its end a list leaves the key to the page around it, which moves on to the next list.
+  if (next === null || next === at) return;
   event.preventDefault();
+  event.stopPropagation();
   rows[next]?.focus();
 }
 
