@@ -32,6 +32,9 @@ const builder = new Kysely<Schema>({
 /** Statements kept per connection; lists of ids make many texts, so the oldest half is let go past this many. */
 const KEPT_STATEMENTS = 800;
 
+/** Yes or no as a column keeps it. */
+export const flag = (yes: boolean): 0 | 1 => (yes ? 1 : 0);
+
 type Row = Record<string, unknown>;
 
 /** The columns a store fills; id, moment and person are filled by the handle. */

@@ -633,6 +633,17 @@ export type FactorOpTable = {
   created_by: Id<'staff'> | null;
 };
 
+export type FindCastingTable = {
+  casting_id: Generated<Id<'casting'>>;
+  number: string;
+  wild: 0 | 1;
+};
+
+export type FindDirtyTable = {
+  subject: Generated<'customer' | 'ticket' | 'casting'>;
+  row_id: number;
+};
+
 export type FindingTable = {
   id: Generated<Id<'finding'>>;
   casting_id: Id<'casting'>;
@@ -1924,6 +1935,8 @@ export type Schema = {
   estimate_line: EstimateLineTable;
   factor: FactorTable;
   factor_op: FactorOpTable;
+  find_casting: FindCastingTable;
+  find_dirty: FindDirtyTable;
   finding: FindingTable;
   finding_kind: FindingKindTable;
   finding_offer: FindingOfferTable;

@@ -1,7 +1,8 @@
 /** The steps in order; the position is the version kept in `PRAGMA user_version`. */
 import type { Database } from 'better-sqlite3';
 import { up as first } from './0001-first.ts';
+import { up as search } from './0002-search.ts';
 
 export type Step = (sqlite: Database) => void;
 
-export const steps: readonly Step[] = [first];
+export const steps: readonly Step[] = [first, search];
