@@ -1043,6 +1043,26 @@ export type OperationKindTable = {
   created_by: Id<'staff'> | null;
 };
 
+export type OperationNowTable = {
+  operation_id: Generated<Id<'operation'>>;
+  ticket_id: Id<'ticket'>;
+  casting_id: Id<'casting'>;
+  work_centre_id: Id<'work_centre'>;
+  word: string;
+  slot: 'running' | 'next' | 'waiting' | 'held' | 'asked';
+  right_words: string;
+  hold_reason: string | null;
+  set_up: string;
+  position: number;
+  rank: number | null;
+  planned_s: Seconds;
+  promised_on: Day | null;
+  promised_minute: number | null;
+  own_time: 0 | 1;
+  rush: 0 | 1;
+  arrived_at: Moment | null;
+};
+
 export type OperationRunTable = {
   id: Generated<Id<'operation_run'>>;
   operation_id: Id<'operation'>;
@@ -1747,6 +1767,46 @@ export type TicketTable = {
   created_by: Id<'staff'> | null;
 };
 
+export type TicketNowTable = {
+  ticket_id: Generated<Id<'ticket'>>;
+  number: number;
+  customer_id: Id<'customer'>;
+  word: string;
+  over: 0 | 1;
+  ready: 0 | 1;
+  held: number;
+  unanswered: number;
+  rush: 0 | 1;
+  comeback: 0 | 1;
+  partly_out: 0 | 1;
+  goods_here: 0 | 1;
+  arrived_at: Moment | null;
+  promised_on: Day | null;
+  promised_minute: number | null;
+  own_time: 0 | 1;
+  first_promised_on: Day | null;
+  depends_words: string | null;
+  where_words: string;
+  blocked: 0 | 1;
+  left_s: Seconds;
+  asked_kind: 'estimate' | 'added work' | null;
+  asked_id: number | null;
+  asked_number: number | null;
+  asked_at: Moment | null;
+  asked_end: string | null;
+  asked_words: string | null;
+  ring_at: Moment | null;
+  ring_words: string | null;
+  told_at: Moment | null;
+  tags: number;
+  invoiced_cents: Cents;
+  balance_cents: Cents;
+  to_pay_cents: Cents;
+  due_on: Day | null;
+  parts_due_on: Day | null;
+  parts_words: string | null;
+};
+
 export type ToolTable = {
   id: Generated<Id<'tool'>>;
   name: string;
@@ -1960,6 +2020,7 @@ export type Schema = {
   open_hours: OpenHoursTable;
   operation: OperationTable;
   operation_kind: OperationKindTable;
+  operation_now: OperationNowTable;
   operation_run: OperationRunTable;
   operation_spot: OperationSpotTable;
   order_rule: OrderRuleTable;
@@ -2004,6 +2065,7 @@ export type Schema = {
   terms: TermsTable;
   text_version: TextVersionTable;
   ticket: TicketTable;
+  ticket_now: TicketNowTable;
   tool: ToolTable;
   tool_check: ToolCheckTable;
   unclaimed_notice: UnclaimedNoticeTable;

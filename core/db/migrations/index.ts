@@ -2,7 +2,8 @@
 import type { Database } from 'better-sqlite3';
 import { up as first } from './0001-first.ts';
 import { up as search } from './0002-search.ts';
+import { up as now } from './0003-now.ts';
 
 export type Step = (sqlite: Database) => void;
 
-export const steps: readonly Step[] = [first, search];
+export const steps: readonly Step[] = [first, search, now];
