@@ -1,5 +1,5 @@
 /** The signs of the house on paper: tag, metal lining, verdict marks, bars, boxes to tick, lines to write on. */
-import { type Block, beside, box, RULES, space, strokeLine, strokeRect, text } from './block.ts';
+import { type Block, beside, box, RULES, strokeLine, strokeRect, text } from './block.ts';
 import type { Rich } from './lines.ts';
 import { type Ink, STYLES, type Style } from './styles.ts';
 import { widthOfText } from './text.ts';
@@ -47,7 +47,7 @@ export function tag(
     bold: 'figureBold',
     size,
     lead: 1.3,
-    spacing: 0.03,
+    spacing: size > 20 ? -0.03 : 0,
   };
   const natural = widthOfText(ink, number, style);
   if (before + natural + after > limit)
@@ -172,16 +172,17 @@ export function tick(ink: Ink, words: Rich, width: number, style: Style = { ...S
 }
 
 /** A line to write on, with a small word below and, where it is known, what is already written above it. */
-export function writeLine(ink: Ink, label: Rich, width: number, written?: Rich): Block {
+export function writeLine(ink: Ink, label: Rich, width: number, written: Rich = ''): Block {
   const below = text(ink, label, STYLES.small, width);
-  const above = written === undefined ? space(16) : text(ink, written, { ...STYLES.strong, size: 10.5 }, width);
+  const above = text(ink, written, { ...STYLES.strong, size: 10.5 }, width);
+  const room = Math.max(16, above.height);
   return {
     width,
-    height: above.height + 3 + below.height,
+    height: room + 3 + below.height,
     draw(x, y) {
-      above.draw(x, y);
-      strokeLine(ink, x, y + above.height + 1, x + width, y + above.height + 1, 1);
-      below.draw(x, y + above.height + 3);
+      above.draw(x, y + room - above.height);
+      strokeLine(ink, x, y + room + 1, x + width, y + room + 1, 1);
+      below.draw(x, y + room + 3);
     },
   };
 }

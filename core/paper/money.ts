@@ -36,24 +36,32 @@ export function chargeTable(
   currency: string,
   total?: TotalLine,
 ): void {
+  const units = hasUnits(lines);
+  const middle: Column[] = units
+    ? [
+        { title: 'Units', width: 84, align: 'end' },
+        { title: 'Price', width: 96, align: 'end' },
+      ]
+    : [];
+  const cells = (words: string, amount: string, between: readonly string[]) =>
+    units ? [words, ...between, amount] : [words, amount];
   table(pen, {
     columns: [
       { title: column, width: { share: 1 } },
-      { title: 'Units', width: 84, align: 'end' },
-      { title: 'Price', width: 96, align: 'end' },
+      ...middle,
       { title: `Amount ${currency}`, width: 92, align: 'end' },
     ],
     rows: [
-      ...lines.map(({ words, units = '', price = '', amount, note }) => ({
-        cells: [note ? `${words}\n${note}` : words, units, price, amount],
+      ...lines.map(({ words, units: count = '', price = '', amount, note }) => ({
+        cells: cells(note ? `${words}\n${note}` : words, amount, [count, price]),
       })),
-      ...(total ? [{ cells: [total.words, '', '', total.amount], strong: true }] : []),
+      ...(total ? [{ cells: cells(total.words, total.amount, ['', '']), strong: true }] : []),
     ],
     ...(total && { keepLast: 3 }),
     flush: true,
-    padY: 3,
+    padY: 2.2,
   });
-  leave(pen, 8);
+  leave(pen, 6);
 }
 
 /** Sums at the lower right; the last, framed by heavy rules, is what the paper comes to. */
@@ -70,18 +78,18 @@ export function sums(pen: Pen, totals: readonly TotalLine[], owed?: TotalLine): 
 
 function sumRow(ink: Ink, line: TotalLine, width: number, owed: boolean): Block {
   const face = line.strong ? 'textBold' : 'text';
-  const words = text(ink, line.words, owed ? STYLES.owed : { ...STYLES.sum, face }, width - 110);
+  const words = text(ink, line.words, owed ? STYLES.owed : { ...STYLES.sum, face }, width - 88);
   const figure = line.strong ? ('figureBold' as const) : ('figure' as const);
-  const amount = text(ink, line.amount, owed ? STYLES.owedFigure : { ...STYLES.sumFigure, face: figure }, 110, {
+  const amount = text(ink, line.amount, owed ? STYLES.owedFigure : { ...STYLES.sumFigure, face: figure }, 88, {
     align: 'end',
   });
   const row = beside([words, amount], 0, 'middle');
-  const height = row.height + 5;
+  const height = row.height + 3.6;
   return {
     width,
     height,
     draw(x, y) {
-      row.draw(x, y + 2.5);
+      row.draw(x, y + 1.8);
       if (line.strong) strokeLine(ink, x, y, x + width, y, owed ? 2 : RULES.strong);
       strokeLine(ink, x, y + height, x + width, y + height, owed ? 2 : RULES.hair);
     },

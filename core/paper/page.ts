@@ -1,7 +1,7 @@
 /** Pages: size, title block, running head, foot with page n of m, and the finished file. */
 import PDFDocument from 'pdfkit';
 import type { PaperHead } from '../sheets/contract.ts';
-import { type Block, box, RULES, space, stack, strokeLine, strokeRect, text } from './block.ts';
+import { type Block, RULES, space, stack, strokeLine, strokeRect, text } from './block.ts';
 import { CODE_SIZES, code } from './code.ts';
 import { FACE_NAMES, type Fonts } from './fonts.ts';
 import { breakLines, type Rich } from './lines.ts';
@@ -15,7 +15,7 @@ export type PageSize = keyof typeof PAGE_SIZES;
 
 /** 0.5 in at the sides; the foot's base 0.28 in above the edge: nothing within 5 mm. */
 const SIDE = 36;
-const TOP = 30;
+const TOP = 31;
 const FOOT = 20;
 
 /** The words of the mark on all paper of the practice shop. */
@@ -29,6 +29,8 @@ export type SheetTitle = Readonly<{
   code: string;
   /** More words in the foot, for example "No prices on this sheet". */
   footNote?: string;
+  /** Stands in the running head of the further pages in place of the shop's name. */
+  running?: string;
   /** A title block of its own kind in place of the ordinary one. */
   head?: (ink: Ink, width: number) => Block;
 }>;
@@ -80,6 +82,7 @@ export function startSheet(fonts: Fonts, head: PaperHead, title: SheetTitle): Pe
   let pages = 0;
   const add = () => {
     ink.doc.addPage({ size: [pageWidth, pageHeight], margin: 0 });
+    if (head.practice) drawPractice(ink, width);
     pages += 1;
   };
   const pen: Pen = {
@@ -105,13 +108,7 @@ export function startSheet(fonts: Fonts, head: PaperHead, title: SheetTitle): Pe
     },
   };
   add();
-  const block = stack(
-    [
-      title.head?.(ink, width) ?? titleHead(ink, head, title, width),
-      ...(head.practice ? [practiceStrip(ink, width)] : []),
-    ],
-    5,
-  );
+  const block = title.head?.(ink, width) ?? titleHead(ink, head, title, width);
   block.draw(SIDE, TOP);
   pen.y = TOP + block.height + 8;
   return pen;
@@ -122,7 +119,8 @@ export function finishSheet(pen: Pen, head: PaperHead, title: SheetTitle): Promi
   const [pageWidth, pageHeight] = PAGE_SIZES[head.paper];
   const { count } = pen.doc.bufferedPageRange();
   const width = pageWidth - 2 * SIDE;
-  const first = `${title.title} ${title.number}, ${head.revision}${title.footNote ? `. ${title.footNote}` : ''}`;
+  const named = title.number === '' ? title.title : `${title.title} ${title.number}`;
+  const first = `${named}, ${head.revision}${title.footNote ? `. ${title.footNote}` : ''}`;
   for (let index = 0; index < count; index += 1) {
     pen.doc.switchToPage(index);
     const y = pageHeight - FOOT - 16;
@@ -144,23 +142,12 @@ export function oneLine(ink: Ink, words: string, width: number, style: Style = S
   return text(ink, `${kept.join('')}...`, style, width);
 }
 
-function practiceStrip(ink: Ink, width: number): Block {
-  const label = text(
-    ink,
-    PRACTICE,
-    { face: 'figureBold', bold: 'figureBold', size: 11, lead: 1.2, spacing: 0.06 },
-    width - 12,
-    { align: 'center' },
-  );
-  const framed = box(ink, label, { padX: 6, padY: 2.4, width });
-  return {
-    ...framed,
-    draw(x, y) {
-      framed.draw(x, y);
-      strokeRect(ink, x, y, width, framed.height, 1.2);
-      strokeRect(ink, x + 2, y + 2, width - 4, framed.height - 4, 0.4);
-    },
-  };
+/** In the upper margin of every page, so that no line of the sheet moves. */
+function drawPractice(ink: Ink, width: number): void {
+  const style: Style = { face: 'figureBold', bold: 'figureBold', size: 9, lead: 1, spacing: 0.06 };
+  const [y, height] = [15, 12.5];
+  text(ink, PRACTICE, style, width, { align: 'center' }).draw(SIDE, y + (height - 9) / 2);
+  strokeRect(ink, SIDE, y, width, height, RULES.strong);
 }
 
 /** The shop's name: large, smaller when it is long, over several lines when it is very long. Never cut. */
@@ -173,14 +160,9 @@ function shopName(ink: Ink, name: string, width: number): Block {
 }
 
 function titleHead(ink: Ink, head: PaperHead, title: SheetTitle, width: number): Block {
-  const number: Style = title.number.length > 12 ? { ...STYLES.number, size: 22 } : STYLES.number;
-  const numberWidth = Math.max(widthOfText(ink, title.number, number), widthOfText(ink, title.title, STYLES.title)) + 1;
-  const shopWidth = width - numberWidth - CODE_SIZES.sheet - 30;
+  const named = namedBlock(ink, title);
+  const shopWidth = width - named.width - CODE_SIZES.sheet - 30;
   const shop = stack([shopName(ink, head.shop.name, shopWidth), text(ink, head.shop.line, STYLES.body, shopWidth)]);
-  const named = stack([
-    text(ink, title.title, STYLES.title, numberWidth, { align: 'end' }),
-    text(ink, title.number, number, numberWidth, { align: 'end' }),
-  ]);
   const square = title.code === '' ? space(0) : code(ink, title.code, CODE_SIZES.sheet);
   const height = Math.max(shop.height, named.height, square.height);
   return {
@@ -195,6 +177,20 @@ function titleHead(ink: Ink, head: PaperHead, title: SheetTitle, width: number):
   };
 }
 
+/** What kind of sheet, and its number; a sheet without a number shows its kind large. */
+function namedBlock(ink: Ink, title: SheetTitle): Block {
+  if (title.number === '') {
+    const large: Style = { ...STYLES.number, size: 22 };
+    return text(ink, title.title, large, widthOfText(ink, title.title, large) + 1, { align: 'end' });
+  }
+  const number: Style = title.number.length > 12 ? { ...STYLES.number, size: 22 } : STYLES.number;
+  const width = Math.max(widthOfText(ink, title.number, number), widthOfText(ink, title.title, STYLES.title)) + 1;
+  return stack([
+    text(ink, title.title, STYLES.title, width, { align: 'end' }),
+    text(ink, title.number, number, width, { align: 'end' }),
+  ]);
+}
+
 /** Head of page 2 and on: which sheet this page belongs to. */
 function runningHead(ink: Ink, head: PaperHead, title: SheetTitle, width: number): Block {
   const number: Rich = [{ b: title.number }];
@@ -202,12 +198,7 @@ function runningHead(ink: Ink, head: PaperHead, title: SheetTitle, width: number
   const right = text(ink, [words, ...number, ', continued'], { ...STYLES.value, size: 12 }, width * 0.45, {
     align: 'end',
   });
-  const left = oneLine(
-    ink,
-    head.practice ? `${PRACTICE}. ${head.shop.name}` : head.shop.name,
-    width * 0.55 - 10,
-    STYLES.body,
-  );
+  const left = oneLine(ink, title.running ?? head.shop.name, width * 0.55 - 10, STYLES.body);
   const height = Math.max(left.height, right.height);
   return {
     width,

@@ -75,17 +75,9 @@ export function signatures(pen: Pen, lines: readonly SignatureLine[], before = 1
   const width = widthOf(pen) - gap * (lines.length - 1);
   const blocks = lines.map((line) => writeLine(pen, line.label, (width * (line.share ?? 1)) / shares, line.written));
   const row = beside(blocks, gap, 'top');
-  const lowest = beside(
-    blocks.map((block, index) => ({
-      ...block,
-      height: row.height,
-      draw: (x: number, y: number) => blocks[index]?.draw(x, y + row.height - block.height),
-    })),
-    gap,
-  );
-  need(pen, lowest.height + before);
+  need(pen, row.height + before);
   leave(pen, before);
-  place(pen, lowest, 6);
+  place(pen, row, 6);
 }
 
 /** A framed box round words, for example the promise. */

@@ -149,13 +149,13 @@ function cellOf(ink: Ink, row: ReadingRow, index: number, width: number, face: S
   const figure = text(ink, value, style, width, { align: 'center' });
   const verdict = row.verdicts?.[index];
   if (!verdict || verdict === 'pass') return figure;
-  const mark = verdictMark(ink, verdict, 7);
+  const mark = verdictMark(ink, verdict, 8);
   return {
     width,
-    height: figure.height + 9,
+    height: figure.height + 10,
     draw(x, y) {
       beside([mark]).draw(x + (width - mark.width) / 2, y);
-      figure.draw(x, y + 9);
+      figure.draw(x, y + 10);
     },
   };
 }

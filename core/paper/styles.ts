@@ -46,7 +46,7 @@ export const STYLES = {
   amount: { ...strongFigures, size: 15, lead: 1.1 },
   ceilingValue: { ...words, size: 10.5, lead: 1.25 },
   promise: { ...strongFigures, size: 19, lead: 1.1 },
-  number: { ...strongFigures, size: 34, lead: 0.95 },
+  number: { ...strongFigures, size: 34, lead: 0.95, spacing: -0.03 },
   bar: { ...strongFigures, size: 11.5, lead: 1.2, spacing: 0.05, ink: 'white' },
   hugeBar: { ...strongFigures, size: 24, lead: 1.2, spacing: 0.05, ink: 'white' },
 } as const satisfies Record<string, Style>;

@@ -5,12 +5,12 @@ import { type Block, beside, RULES, space, stack, strokeLine, strokeRect, text }
 import { drawingBlock } from '../paper/drawing.ts';
 import type { Fonts } from '../paper/fonts.ts';
 import { tag, tick } from '../paper/marks.ts';
-import { moneyColumns, moneyRows } from '../paper/money.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
-import { heading, paragraph, ruledParagraph, signatures, titleBlock } from '../paper/parts.ts';
+import { heading, paragraph, signatures, titleBlock } from '../paper/parts.ts';
 import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
 import { type Ink, STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
+import { shrinkToFit } from '../paper/text.ts';
 import type { AddedWorkPaper } from './contract.ts';
 
 type Way = AddedWorkPaper['ways'][number];
@@ -24,7 +24,7 @@ export function drawAddedWork(fonts: Fonts, paper: AddedWorkPaper): Promise<Uint
     { label: 'Your answer by', value: [{ b: paper.answerBy }] },
     { label: 'Agreed so far', value: paper.agreed },
   ];
-  place(pen, titleBlock(pen, facts, widthOf(pen)), 6);
+  place(pen, titleBlock(pen, facts, widthOf(pen)), 3);
   heading(pen, 'What we found', 60);
   columns(
     pen,
@@ -36,10 +36,13 @@ export function drawAddedWork(fonts: Fonts, paper: AddedWorkPaper): Promise<Uint
   leave(pen, 4);
   heading(pen, 'Ways to go', 160);
   drawWays(pen, paper.ways);
-  drawSoFar(pen, paper);
-  ruledParagraph(pen, [{ b: 'If we hear nothing, ' }, paper.silence], STYLES.body);
-  need(pen, 120);
-  signatures(pen, [{ label: `Signed, who may approve for ${paper.signFor}`, share: 2.4 }, { label: 'Date, time' }], 14);
+  columns(
+    pen,
+    0.5,
+    18,
+    (left) => drawSoFar(left, paper),
+    (right) => drawAnswer(right, paper),
+  );
   place(pen, answerStrip(pen, widthOf(pen)));
   return finishSheet(pen, paper.head, title);
 }
@@ -82,12 +85,12 @@ function drawPicture(pen: Pen, paper: AddedWorkPaper): void {
   if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, paper.photo ? 90 : 130), 2);
 }
 
-/** At most three ways in a row; four stand two by two. */
+/** Up to four ways side by side, so that the same lines can be compared; more stand in rows of three. */
 function drawWays(pen: Pen, ways: readonly Way[]): void {
-  const across = ways.length === 4 ? 2 : Math.min(3, Math.max(1, ways.length));
+  const across = ways.length === 4 ? 4 : Math.min(3, Math.max(1, ways.length));
   for (let from = 0; from < ways.length; from += across) {
     const row = ways.slice(from, from + across);
-    place(pen, waysRow(pen, row, widthOf(pen), across), 6);
+    place(pen, waysRow(pen, row, widthOf(pen), across), 4);
   }
 }
 
@@ -146,21 +149,30 @@ function wayRows(ink: Ink, way: Way, width: number): Block {
     way.rows.flatMap(({ label, value }) => [
       { width, height: 3, draw: (x: number, y: number) => strokeLine(ink, x, y, x + width, y, RULES.thin) },
       text(ink, label, STYLES.label, width),
-      text(ink, value, STYLES.amount, width),
+      text(ink, value, shrinkToFit(ink, value, { ...STYLES.amount, size: 14 }, width, 11), width),
       space(2),
     ]),
   );
 }
 
+function drawAnswer(pen: Pen, paper: AddedWorkPaper): void {
+  need(pen, 100);
+  paragraph(pen, [{ b: 'If we hear nothing, ' }, paper.silence], STYLES.body, 0);
+  signatures(pen, [{ label: `Signed, who may approve for ${paper.signFor}`, share: 1.9 }, { label: 'Date, time' }], 12);
+}
+
 function drawSoFar(pen: Pen, paper: AddedWorkPaper): void {
   if (paper.soFar.length === 0) return;
   table(pen, {
-    heading: 'Done and ordered so far: what you pay if everything stops now',
-    columns: moneyColumns(paper.soFar),
-    rows: moneyRows(paper.soFar, paper.soFarTotal, paper.currency),
+    heading: `Done and ordered so far, ${paper.currency}`,
+    columns: [{ width: { share: 1 } }, { width: 54, align: 'end' }],
+    rows: [...paper.soFar, ...paper.soFarTotal].map((line) => ({
+      cells: [line.words, line.amount],
+      strong: 'strong' in line && line.strong === true,
+    })),
     keepLast: paper.soFarTotal.length + 2,
     flush: true,
-    padY: 1.6,
+    padY: 1.2,
   });
-  leave(pen, 5);
+  leave(pen, 2);
 }

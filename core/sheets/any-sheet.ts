@@ -31,8 +31,14 @@ const DRAWINGS: { readonly [N in PaperName]: Draw<N> } = {
 };
 
 /** True for the name of a paper. */
-export const isPaperName = (name: string): name is PaperName => Object.hasOwn(DRAWINGS, name);
+const isPaperName = (name: string): name is PaperName => Object.hasOwn(DRAWINGS, name);
 
 /** The bytes of the PDF. Equal input gives equal bytes. */
 export const drawPaper = <N extends PaperName>(fonts: Fonts, name: N, paper: Papers[N]): Promise<Uint8Array> =>
   DRAWINGS[name](fonts, paper);
+
+/** The same for a name and data that came from another thread. @throws RangeError for a name that is no paper. */
+export function drawNamed(fonts: Fonts, name: string, data: unknown): Promise<Uint8Array> {
+  if (!isPaperName(name)) throw new RangeError(`no paper is called ${name}`);
+  return drawPaper(fonts, name, data as Papers[typeof name]);
+}

@@ -30,7 +30,6 @@ export function drawClaimTicket(fonts: Fonts, paper: ClaimTicketPaper): Promise<
     (right) => drawAgreement(right, paper),
   );
   leave(pen, 4);
-  for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
   ruledParagraph(pen, paper.terms);
   drawSignature(pen, paper);
   return finishSheet(pen, paper.head, title);
@@ -58,6 +57,7 @@ function drawPieces(pen: Pen, paper: ClaimTicketPaper): void {
     ],
     rows: [...paper.castings.map((casting) => castingRow(pen, casting)), ...containerRows(pen, paper)],
     flush: true,
+    padY: 2,
   });
 }
 
@@ -108,6 +108,7 @@ function drawAsked(pen: Pen, paper: ClaimTicketPaper): void {
     rows: moneyRows(paper.asked, paper.totals, paper.currency),
     keepLast: paper.totals.length + 2,
     flush: true,
+    padY: 1.5,
   });
   leave(pen, 3);
   for (const note of paper.askedNotes) paragraph(pen, note, STYLES.small, 2);
@@ -137,13 +138,14 @@ function drawAgreement(pen: Pen, paper: ClaimTicketPaper): void {
   const said = paper.said === '' ? [] : [text(pen, [{ b: 'You said: ' }, paper.said], STYLES.small, width)];
   const block = stack([framed(pen, promise, width), ...pairs.map((pair) => titleBlock(pen, pair, width)), ...said], 7);
   place(pen, block, 4, true);
+  for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
 }
 
 function drawSignature(pen: Pen, paper: ClaimTicketPaper): void {
   const { signature } = paper;
   // The blank line, the signature and the bar belong together at the end of the last page.
-  need(pen, 118);
-  place(pen, blank(pen, 'Anything else left:', 300), 4);
+  need(pen, 92);
+  place(pen, blank(pen, 'Anything else left:', 300), 2);
   if (signature.png) drawWritten(pen, signature.png);
   signatures(
     pen,

@@ -34,8 +34,6 @@ export function drawEstimate(fonts: Fonts, paper: EstimatePaper): Promise<Uint8A
     (left) => drawPromise(left, paper),
     (right) => sums(right, paper.totals),
   );
-  leave(pen, 6);
-  for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
   drawAnswer(pen, paper);
   return finishSheet(pen, paper.head, title);
 }
@@ -48,7 +46,8 @@ function drawPromise(pen: Pen, paper: EstimatePaper): void {
     text(pen, paper.promise.condition, { ...STYLES.body, size: 9 }, width - 16),
   ]);
   place(pen, framed(pen, inner, width, 1.2), 4);
-  paragraph(pen, paper.ceiling, STYLES.small);
+  paragraph(pen, paper.ceiling, STYLES.small, 2);
+  for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
 }
 
 function drawAnswer(pen: Pen, paper: EstimatePaper): void {

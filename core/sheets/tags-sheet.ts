@@ -7,7 +7,7 @@ import type { Rich } from '../paper/lines.ts';
 import { bar, tagPath } from '../paper/marks.ts';
 import { PRACTICE } from '../paper/page.ts';
 import { drawStock, STOCK_SIZES, type StockFace } from '../paper/stock.ts';
-import { type Ink, STYLES, type Style } from '../paper/styles.ts';
+import { type Ink, LEAST_SIZE, STYLES, type Style } from '../paper/styles.ts';
 import { widthOfText } from '../paper/text.ts';
 import type { TagPaper, TagStock, TagsPaper } from './contract.ts';
 
@@ -31,8 +31,8 @@ const LOOKS: Readonly<Record<TagStock, Look>> = {
   'label-4x6': { number: 56, title: 16, words: 13, corner: 14, bar: 22, clip: 0, hole: 0, code: 90 },
 };
 
-const figure = (size: number): Style => ({ face: 'figureBold', bold: 'figureBold', size, lead: 0.95, spacing: 0.02 });
-const wording = (size: number): Style => ({ ...STYLES.body, size, lead: 1.2 });
+const figure = (size: number): Style => ({ face: 'figureBold', bold: 'figureBold', size, lead: 0.95, spacing: -0.02 });
+const wording = (size: number): Style => ({ ...STYLES.body, size: Math.max(LEAST_SIZE, size), lead: 1.2 });
 
 /** Draw casting tags or bag tags: fronts with their backs after them. */
 export function drawTags(fonts: Fonts, paper: TagsPaper): Promise<Uint8Array> {
@@ -75,11 +75,15 @@ function frontBlock(ink: Ink, tag: TagPaper, practice: boolean): Block {
   const left = leftOf(look);
   const square = tag.number === null ? undefined : code(ink, codeText(tag.kind, tag.number), look.code);
   const words = width - left - RIGHT - look.code - 14;
-  const lines = [
-    numberBlock(ink, tag, look, words),
-    ...(tag.title === '' ? [] : [text(ink, [{ b: tag.title }], wording(look.title), words)]),
-    ...tag.lines.map((line) => text(ink, strongLine(line), wording(look.words), words)),
-  ];
+  const lines = (scale: number) =>
+    stack(
+      [
+        numberBlock(ink, tag, look, words),
+        ...(tag.title === '' ? [] : [text(ink, [{ b: tag.title }], wording(look.title * scale), words)]),
+        ...tag.lines.map((line) => text(ink, strongLine(line), wording(look.words * scale), words)),
+      ],
+      1,
+    );
   const foot = barAt(ink, tag.bar, look, width, height);
   const mark = practiceMark(ink, practice);
   const body = fitInto(lines, height - TOP - foot.height - mark.height - 4);
@@ -114,11 +118,12 @@ function numberBlock(ink: Ink, tag: TagPaper, look: Look, width: number): Block 
   return text(ink, tag.number, figure(size), width + 1);
 }
 
-/** Lines that do not fit on a tag are left out from the end; they stand in full on the traveller. */
-function fitInto(lines: readonly Block[], height: number): Block {
-  let kept = [...lines];
-  while (kept.length > 2 && stack(kept, 1).height > height) kept = kept.slice(0, -1);
-  return stack(kept, 1);
+/** As large as fits; words that do not fit even at the smallest size are cut. They stand in full on the traveller. */
+function fitInto(make: (scale: number) => Block, height: number): Block {
+  const fitting = [1, 0.92, 0.85].map(make).find((block) => block.height <= height);
+  if (fitting) return fitting;
+  const smallest = make(0.85);
+  return smallest.split?.(height)?.[0] ?? smallest;
 }
 
 function drawCorner(ink: Ink, words: string, look: Look, right: number, bottom: number): void {
@@ -152,16 +157,18 @@ function backBlock(ink: Ink, tag: TagPaper, back: NonNullable<TagPaper['back']>,
   const numberWidth = widthOfText(ink, number, style) + 1;
   const size = look.words + 1;
   const words = width - left - RIGHT - numberWidth - 12;
-  const lines = [
-    ...back.lines.map(({ words: plain, strong }) =>
-      text(
-        ink,
-        strong ? [{ b: strong }, plain === '' ? '' : `, ${plain}`] : plain,
-        { ...wording(size), lead: 1.35 },
-        words,
+  const lines = (scale: number) =>
+    stack(
+      back.lines.map(({ words: plain, strong }) =>
+        text(
+          ink,
+          strong ? [{ b: strong }, plain === '' ? '' : `, ${plain}`] : plain,
+          { ...wording(size * scale), lead: 1.35 },
+          words,
+        ),
       ),
-    ),
-  ];
+      1,
+    );
   const foot = barAt(ink, back.bar, look, width, height);
   const mark = practiceMark(ink, practice);
   const body = fitInto(lines, height - TOP - foot.height - mark.height - 4);

@@ -25,6 +25,7 @@ export function drawTraveller(fonts: Fonts, paper: TravellerPaper): Promise<Uint
     number: paper.tag.number,
     code: codeText('casting', paper.tag.number),
     footNote: 'No prices on this sheet',
+    running: `${METAL_WORDS[paper.tag.metal]}. ${paper.position} ${paper.piece}`,
     head: (ink, width) => travellerHead(ink, paper, width),
   };
   const pen = startSheet(fonts, paper.head, title);
@@ -118,7 +119,7 @@ function drawChanged(pen: Pen, paper: TravellerPaper): void {
 
 function drawPicture(pen: Pen, paper: TravellerPaper): void {
   const width = widthOf(pen);
-  if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, 150), 3);
+  if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, 124), 3);
   if (paper.drawing) paragraph(pen, [{ b: `${paper.drawing.caption}. ` }, marksOf(paper)], STYLES.small, 2);
   else if (paper.marks.length > 0) paragraph(pen, marksOf(paper), STYLES.small, 2);
   paragraph(pen, paper.about, STYLES.small, 0);
@@ -146,7 +147,7 @@ function drawWarnings(pen: Pen, warnings: readonly string[]): void {
   const used = (words: readonly string[]) => words.reduce((sum, one) => sum + natural(one), 0) + 8 * (words.length - 1);
   const flush = () => {
     if (row.length === 0) return;
-    const last = width - used(row.slice(0, -1)) - (row.length > 1 ? 8 : 0);
+    const last = row.length === 1 ? width : width - used(row.slice(0, -1)) - 8;
     const blocks = row.map((words, index) => bar(pen, words, index === row.length - 1 ? last : natural(words)));
     place(pen, beside(blocks, 8), 5);
     row = [];
@@ -200,7 +201,8 @@ function drawFoundAndSigned(pen: Pen): void {
 /** The back: spots across in bench order, quantities down, empty cells to write in. */
 function drawGrid(pen: Pen, grid: NonNullable<TravellerPaper['grid']>): void {
   const most = 16;
-  pen.turn();
+  if (pen.page === 0) pen.turn();
+  else leave(pen, 10);
   for (let from = 0; from < grid.spots.length; from += most) {
     const spots = grid.spots.slice(from, from + most);
     const width = Math.min(60, (widthOf(pen) - 110) / spots.length);
