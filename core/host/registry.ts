@@ -1,8 +1,21 @@
 /** The features as the host runs them. A new feature adds its line here and in core/app-contract.ts. */
 import { catalogue } from '../catalogue/handlers.ts';
+import type { WriteDb } from '../db/query.ts';
+import type { TicketId } from '../kernel/ids.ts';
 import { opening } from '../opening/handlers.ts';
+import { indexNoted } from '../search/store.ts';
 import { shop } from '../shop/handlers.ts';
 import { staff } from '../staff/handlers.ts';
 import type { Feature } from './implement.ts';
 
 export const features: readonly Feature[] = [shop, staff, catalogue, opening];
+
+/** What is written anew for every touched ticket, in the command's own transaction. */
+const projections: readonly ((db: WriteDb, touched: readonly TicketId[]) => void)[] = [];
+
+/** The host's `project` hook. */
+export function project(db: WriteDb, touched: readonly TicketId[]): void {
+  indexNoted(db);
+  if (touched.length === 0) return;
+  for (const write of projections) write(db, touched);
+}
