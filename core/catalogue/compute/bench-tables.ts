@@ -85,7 +85,6 @@ export const BENCH_TABLES: readonly BenchTable[] = [
       hiddenAfter('guide-id', 'mid-y'),
       hiddenAfter('guide-id', 'bot-y'),
       after('stem'),
-      hiddenAfter('guide-rock'),
       after('guide-clearance'),
       hiddenAfter('bell-mouth'),
       hiddenBefore('guide-clearance'),

@@ -100,7 +100,6 @@ const HEAD: readonly Quantity[] = [
   }),
   quantity('stem', 'valve stem', { ...bothSides, ...fine }),
   quantity('guide-clearance', 'stem in guide', { ...bothSides, ...gap, derived: 'guide-clearance' }),
-  quantity('guide-rock', 'stem in guide, by rocking', { ...bothSides, ...gap }),
   quantity('bell-mouth', 'bell-mouth of guide', { ...valve, fine: true, derived: 'bell-mouth' }),
   quantity('guide-bore-in-head', 'hole for guide', { ...valve, ...fine }),
   quantity('guide-od', 'guide outside', { ...valve, ...fine }),

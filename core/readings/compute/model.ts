@@ -6,7 +6,7 @@ import type { Stage } from '../../catalogue/compute/bench-tables.ts';
 import type { Quantity, SpotKind } from '../../catalogue/compute/quantities.ts';
 import type { Day, Moment } from '../../kernel/days.ts';
 import type { CastingId, LimitId, OperationId, ReadingId, SpotId, TicketId, ToolId } from '../../kernel/ids.ts';
-import type { EntryRule, FitMark } from '../../kernel/measure.ts';
+import type { FitMark } from '../../kernel/measure.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
 
 /** A place on the casting, in bench order. */

@@ -1,0 +1,80 @@
+/** Limits as people read them: the figures as their source prints them, the source beside them, and what was set aside. */
+import { showExact } from '../../kernel/measure-show.ts';
+import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
+import type { Limit, ResolvedLimit } from './model.ts';
+import type { LimitShown } from './sheet-model.ts';
+
+/** A figure of a limit: as typed, else with the decimals of its unit. */
+const figure = (typed: string | null, value: number | null, unit: UnitCode): string | null =>
+  value === null ? null : (typed ?? showExact(value, unit, unitShape(unit).decimals)).replace(/^-/, '\u2212');
+
+/** `1.690 – 1.710`, `at least 0.050`, `at most 0.0040`; empty when there is a target only. */
+export function limitText(limit: Limit): string {
+  const low = figure(limit.typedLow, limit.low, limit.unit);
+  const high = figure(limit.typedHigh, limit.high, limit.unit);
+  if (low !== null && high !== null) return `${low} – ${high}`;
+  if (low !== null) return `at least ${low}`;
+  return high === null ? '' : `at most ${high}`;
+}
+
+/** `engine data`, as in "customer's figure 1.720 set aside: engine data used". */
+const SAID: Readonly<Record<Limit['forWhat'], string>> = {
+  casting_type: 'casting type data',
+  engine_type: 'engine data',
+  this_job: 'the figure typed for this job',
+  customer_instruction: 'the customer’s instruction',
+  shop: 'the shop default',
+};
+
+function notesOf({ limit, setAside, chosen }: ResolvedLimit): string[] {
+  const notes: string[] = [];
+  if (setAside) {
+    const text = limitText(setAside) || figure(setAside.typedTarget, setAside.target, setAside.unit) || '';
+    notes.push(`customer’s figure ${text} set aside: ${SAID[limit.forWhat]} used`);
+  }
+  if (chosen) notes.push(`${SAID[limit.forWhat]} chosen by ${chosen.by}: ${chosen.reason}`);
+  if (!limit.checked) notes.push('not checked');
+  return notes;
+}
+
+/** Everything a screen or a sheet prints of a limit. */
+export function showLimit(resolved: ResolvedLimit, side: 'I' | 'E' | 'any'): LimitShown {
+  const { limit } = resolved;
+  const tag = limit.sourceTag && !limit.sourceWords.includes(limit.sourceTag) ? ` ${limit.sourceTag}` : '';
+  return {
+    id: limit.id,
+    side,
+    low: limit.low,
+    high: limit.high,
+    target: limit.target,
+    unit: limit.unit,
+    text: limitText(limit),
+    targetText: figure(limit.typedTarget, limit.target, limit.unit),
+    source: `${limit.sourceWords}${tag}`,
+    forWhat: limit.forWhat,
+    checked: limit.checked,
+    notes: notesOf(resolved),
+  };
+}
+
+/** Half the last printed digit of both figures together: what rounding alone explains. */
+const halfStep = (typed: string): number => (typed.split(/[.,]/)[1] ?? '').length;
+
+/**
+ * Whether the second unit a source prints agrees with the first: within half the last printed digit of both.
+ *
+ * @param first As printed, in base units and with its text.
+ * @param second Likewise in the other unit.
+ */
+export function twinsAgree(
+  first: Readonly<{ value: number; typed: string; unit: UnitCode }>,
+  second: Readonly<{ value: number; typed: string; unit: UnitCode }>,
+): boolean {
+  const step = (it: typeof first) => {
+    const { per } = unitShape(it.unit);
+    return { over: per.over, under: per.under * 2n * 10n ** BigInt(halfStep(it.typed)) };
+  };
+  const [a, b] = [step(first), step(second)];
+  const apart = BigInt(Math.abs(first.value - second.value));
+  return apart * a.under * b.under <= a.over * b.under + b.over * a.under;
+}

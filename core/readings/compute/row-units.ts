@@ -1,0 +1,46 @@
+/** In which unit and with how many decimals a row is shown, and how bare digits typed into it are read. */
+import type { Quantity } from '../../catalogue/compute/quantities.ts';
+import type { EntryRule } from '../../kernel/measure.ts';
+import { showExact, showValue } from '../../kernel/measure-show.ts';
+import { type UnitCode, unitShape, usualUnit } from '../../kernel/measure-units.ts';
+
+type Shown = Pick<Quantity, 'family' | 'fine' | 'unit' | 'derived' | 'entryRule' | 'entryDigits'>;
+
+/**
+ * The unit of a row's head: of its limit, else of what was read, else of the quantity, else by the shop's or the table's
+ * system. Null for words.
+ */
+export function rowUnit(
+  quantity: Shown,
+  limitUnits: readonly UnitCode[],
+  readUnits: readonly UnitCode[],
+  system: 'inch' | 'metric',
+): UnitCode | null {
+  return limitUnits[0] ?? readUnits[0] ?? quantity.unit ?? usualUnit(quantity.family, system);
+}
+
+/** Decimals shown: four of an inch and three of a millimetre for fine work, else three and two; other units their own. */
+export function rowDecimals(quantity: Pick<Shown, 'family' | 'fine'>, unit: UnitCode | null): number {
+  if (unit === 'in') return quantity.fine ? 4 : 3;
+  if (unit === 'mm') return quantity.fine ? 3 : 2;
+  return unit === null ? 0 : unitShape(unit).decimals;
+}
+
+/** How bare digits become a figure in this row; null where nothing is typed as a figure. */
+export function entryRuleOf(quantity: Shown, unit: UnitCode | null): EntryRule | null {
+  if (quantity.derived !== null || unit === null) return null;
+  const decimals = rowDecimals(quantity, unit);
+  if (quantity.entryRule === 'implied') return { rule: 'implied', decimals };
+  if (quantity.entryRule === 'last_digits') return { rule: 'last_digits', digits: quantity.entryDigits, decimals };
+  return { rule: 'none' };
+}
+
+/** Figures finer than the row by this many decimals are still shown whole, so that none looks as if it met a limit. */
+const FINER = 2;
+
+/** A computed figure with the decimals of its row, or with a few more where the row would hide what decides. */
+export function showComputed(value: number, unit: UnitCode, decimals: number): string {
+  if (unitShape(unit).family !== 'length') return showValue(value, unit, decimals);
+  const whole = showExact(value, unit, decimals);
+  return whole.length <= showValue(value, unit, decimals + FINER).length ? whole : showValue(value, unit, decimals);
+}

@@ -1,0 +1,157 @@
+/**
+ * A bench table of one casting, filled in and judged: the one answer that the screen, the verdict list, the build sheet and
+ * the export read. Pure; a table is data, so nothing here knows a quantity by name except the shims.
+ */
+import type { BenchTable } from '../../catalogue/compute/bench-tables.ts';
+import { unitShape } from '../../kernel/measure-units.ts';
+import { type Bench, openBench } from './bench.ts';
+import { cellAt } from './cells.ts';
+import { columnsOf, type Placed } from './columns.ts';
+import { showLimit } from './limit-words.ts';
+import type { Facts, Limit } from './model.ts';
+import { entryRuleOf, rowDecimals, rowUnit } from './row-units.ts';
+import type { Column, LimitShown, Sheet, SheetRow } from './sheet-model.ts';
+import { pickingOf, shimPlanOf, spreadOf } from './shim-plan.ts';
+import { toDoOf } from './to-do.ts';
+import { countVerdicts, NOT_MEASURED, summaryOf, verdictWord, worry } from './verdict.ts';
+
+type RowAsked = BenchTable['rows'][number];
+
+/** Fill in a table. `table.rows` as the casting has them switched on or off. */
+export function composeSheet(facts: Facts, table: BenchTable): Sheet {
+  const bench = openBench(facts);
+  const places = columnsOf(facts.spots, table.spotKind);
+  const system = systemOf(bench, table);
+  const rows = table.rows.flatMap((row) => rowOf(bench, row, places, system));
+  const withShims = table.rows.some((row) => row.quantity === 'height-with-shim');
+  const columns = places.map((place, index) => columnOf(bench, place, rows, index, withShims));
+  const counts = countVerdicts(columns.map((column) => column.verdict.name));
+  const picking = withShims ? pickingOf(columns, facts.shims, bench, places) : [];
+  return {
+    casting: facts.casting,
+    table: { code: table.code, words: table.words, spotKind: table.spotKind },
+    columns,
+    rows,
+    summary: summaryOf(counts),
+    counts,
+    toDo: toDoOf(bench, columns, rows, places),
+    picking,
+    pickingText: picking.map(({ text, count }) => `${count} × ${text}`).join(', '),
+    spread: withShims ? spreadOf(rows) : null,
+    tools: facts.tools,
+    notes: notesOf(facts, rows),
+    guard: facts.guard,
+    locked: facts.locked,
+  };
+}
+
+/** Inch or metric: of the first length in the table that has a limit, else the shop's. */
+function systemOf(bench: Bench, table: BenchTable): 'inch' | 'metric' {
+  for (const row of table.rows) {
+    const unit = limitsOf(bench, row)[0]?.limit.unit;
+    if (unit && unitShape(unit).family === 'length') return unit === 'in' ? 'inch' : 'metric';
+  }
+  return bench.facts.system;
+}
+
+type Sided = Readonly<{ side: 'I' | 'E' | 'any'; limit: Limit; shown: LimitShown }>;
+
+/** One limit for both sides, or one for each where they differ. */
+function limitsOf(bench: Bench, row: RowAsked): Sided[] {
+  const sides = (['I', 'E'] as const).map((side) => ({ side, found: bench.limit(row.quantity, row.stage, side) }));
+  const [intake, exhaust] = sides;
+  const isSame = intake?.found?.limit.id === exhaust?.found?.limit.id;
+  const asked = isSame
+    ? [{ side: 'any' as const, found: intake?.found ?? bench.limit(row.quantity, row.stage, null) }]
+    : sides;
+  return asked.flatMap(({ side, found }) =>
+    found ? [{ side, limit: found.limit, shown: showLimit(found, side) }] : [],
+  );
+}
+
+function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: 'inch' | 'metric'): SheetRow[] {
+  const quantity = bench.quantity(row.quantity);
+  if (!quantity) return [];
+  const limits = limitsOf(bench, row);
+  const read = places.flatMap(({ spot }) => {
+    const unit = bench.rows(row.quantity, spot, row.point, row.stage).current?.unit;
+    return unit ? [unit] : [];
+  });
+  const unit = rowUnit(
+    quantity,
+    limits.map((it) => it.limit.unit),
+    read,
+    system,
+  );
+  const cells = places.map(({ spot }) => cellAt(bench, { quantity, spot, point: row.point, stage: row.stage, unit }));
+  return [
+    {
+      key: `${row.quantity}|${row.point ?? ''}|${row.stage}`,
+      quantity: row.quantity,
+      words: quantity.words,
+      point: row.point,
+      pointWords: quantity.points.find((point) => point.code === row.point)?.words ?? null,
+      stage: row.stage,
+      derived: quantity.derived !== null,
+      family: quantity.family,
+      unit,
+      unitMark: unit === null ? '' : unitShape(unit).mark,
+      decimals: rowDecimals(quantity, unit),
+      shown: row.shown,
+      entry: entryRuleOf(quantity, unit),
+      choices: quantity.choices,
+      limits: limits.map((it) => it.shown),
+      cells,
+    },
+  ];
+}
+
+function columnOf(bench: Bench, place: Placed, rows: readonly SheetRow[], index: number, withShims: boolean): Column {
+  const { verdict, row } = worstOf(rows, index);
+  const quantity = row && bench.quantity(row.quantity);
+  const lead = rows.find((it) => isLead(it, index));
+  return {
+    spot: place.spot?.id ?? null,
+    label: place.label,
+    words: place.words,
+    group: place.group,
+    side: place.spot?.side ?? null,
+    cylinder: place.spot?.cylinder ?? null,
+    bank: place.spot?.bank ?? 'none',
+    row: place.spot?.row ?? 1,
+    benchOrder: place.spot?.benchOrder ?? 1,
+    verdict,
+    word: quantity ? verdictWord(verdict, quantity) : verdict.name,
+    because: row && row !== lead && verdict.name !== 'pass' ? row.words : null,
+    shims: withShims ? shimPlanOf(bench, place.spot) : null,
+  };
+}
+
+/** The row that the column is first of all about: the first one with limits. */
+const isLead = (row: SheetRow, index: number): boolean =>
+  row.shown && row.limits.some((limit) => limit.text !== '') && row.cells[index]?.verdict != null;
+
+/**
+ * The worst verdict of a column. What is hidden and not measured does not count, nor a computed figure that is not there yet
+ * unless the column is about it: its own cell says so.
+ */
+function worstOf(rows: readonly SheetRow[], index: number) {
+  const lead = rows.find((row) => isLead(row, index));
+  const judged = rows.flatMap((row) => {
+    const verdict = row.cells[index]?.verdict;
+    if (!verdict) return [];
+    const isAbsent = verdict.name === 'not measured' && row !== lead && (!row.shown || row.derived);
+    return isAbsent ? [] : [{ verdict, row }];
+  });
+  const worst = judged.toSorted((a, b) => worry(a.verdict.name) - worry(b.verdict.name))[0];
+  return worst ?? { verdict: NOT_MEASURED, row: undefined };
+}
+
+function notesOf(facts: Facts, rows: readonly SheetRow[]): readonly string[] {
+  const used = new Set(facts.readings.map((reading) => reading.tool));
+  const overdue = facts.tools
+    .filter((tool) => tool.overdue && used.has(tool.id))
+    .map((tool) => `${tool.name}: check was due ${tool.nextDue}. Readings taken with it stand and say so.`);
+  const said = rows.flatMap((row) => row.limits.flatMap((limit) => limit.notes.map((note) => `${row.words}: ${note}`)));
+  return [...new Set([...overdue, ...said])];
+}
