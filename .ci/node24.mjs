@@ -20,6 +20,8 @@ const readPackages = (file) => JSON.parse(readFileSync(file, 'utf8')).packages;
  *
  * Compares what is written there and not the dates of the files, so that a pull which only touches the lock file does not
  * install everything again. Packages for other systems are optional and may be missing.
+ *
+ * @public the test of the launcher asks for it by name
  */
 export function packagesAreStale(folder = root) {
   const marker = join(folder, 'node_modules', '.package-lock.json');
