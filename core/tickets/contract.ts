@@ -117,8 +117,8 @@ export const ticketsContract = {
       promise: PromiseWish,
       reason: z.enum(PROMISE_REASONS),
       why: optionalWords(240, 'why it changes'),
-      /** The promise the person saw; left out or null for the first one. Another one meanwhile answers `conflict`. */
-      seenPromiseId: idOf<'promise'>().nullable().default(null),
+      /** The promise the person saw, null for none; another one meanwhile answers `conflict`. Left out: not compared. */
+      seenPromiseId: idOf<'promise'>().nullable().optional(),
     }),
     output: z.object({ promiseId: idOf<'promise'>(), day: DaySchema, minute: z.int(), words: z.string() }),
   }),
