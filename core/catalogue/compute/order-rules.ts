@@ -18,7 +18,7 @@ export type OrderRule = Readonly<{
   /** Number shown to people; several rules may share it. */
   no: number;
   first: string;
-  then: string;
+  next: string;
   strength: 'hard' | 'soft';
   /** `must_exist`: not being on the ticket at all is unmet too. */
   need: 'if_present' | 'must_exist';
@@ -112,7 +112,7 @@ export function applies(rule: OrderRule, casting: RuleCasting): boolean {
 /** What stands before this operation: unmet, waived and "done again after" results, hard ones first, then by number. */
 export function evaluateOperation(input: RuleInput, target: RuleOperation): RuleResult[] {
   return input.rules
-    .filter((rule) => holds(rule.then, target.kind, input.groups) && applies(rule, input.casting))
+    .filter((rule) => holds(rule.next, target.kind, input.groups) && applies(rule, input.casting))
     .flatMap((rule) => resultOf(input, rule, target) ?? [])
     .sort(byStrength);
 }
@@ -121,7 +121,7 @@ export function evaluateOperation(input: RuleInput, target: RuleOperation): Rule
 export function evaluateStep(input: RuleInput, step: Step, castingId: number): RuleResult[] {
   const target = { id: 0, castingId, pair: null, doneAt: null };
   return input.rules
-    .filter((rule) => rule.then === `step:${step}` && applies(rule, input.casting))
+    .filter((rule) => rule.next === `step:${step}` && applies(rule, input.casting))
     .flatMap((rule) => resultOf(input, rule, { ...target, kind: stepKind(step) }) ?? [])
     .sort(byStrength);
 }

@@ -66,12 +66,12 @@ function beforesOf<T extends Ordered>(
 ): Map<T, Set<T>> {
   const befores = new Map<T, Set<T>>();
   for (const rule of rules) {
-    if (!applies(rule, casting) || rule.first.startsWith('fact:') || rule.then.startsWith('step:')) continue;
-    for (const then of items.filter((item) => holds(rule.then, item.kind, groups))) {
-      const known = befores.get(then) ?? new Set();
-      befores.set(then, known);
+    if (!applies(rule, casting) || rule.first.startsWith('fact:') || rule.next.startsWith('step:')) continue;
+    for (const after of items.filter((item) => holds(rule.next, item.kind, groups))) {
+      const known = befores.get(after) ?? new Set();
+      befores.set(after, known);
       for (const first of items) {
-        if (first !== then && first.kind.code !== then.kind.code && holds(rule.first, first.kind, groups))
+        if (first !== after && first.kind.code !== after.kind.code && holds(rule.first, first.kind, groups))
           known.add(first);
       }
     }

@@ -38,6 +38,7 @@ export type TicketHead = Readonly<{
   oldPartsBack: boolean;
   crackCheckDeclined: boolean;
   certified: boolean;
+  priceDay: Day;
 }>;
 
 export type CastingFact = Readonly<{
@@ -120,7 +121,7 @@ export type HoldFact = Readonly<{
 /** One charge, with what lines/compute says about its answer. */
 export type LineFact = Readonly<{
   id: WorkLineId;
-  castingId: CastingId | null;
+  castingIds: readonly number[];
   kind: string;
   amount: Cents;
   optionId: number | null;
@@ -197,6 +198,8 @@ export type MoneyFact = Readonly<{
   openCores: number;
   /** Invoices that brought about "invoiced": 0 while none was issued. */
   invoices: number;
+  /** Charges that are to be paid and stand on no invoice. */
+  unbilledLines: number;
   /** Unbilled work with tax, as the bill would come out; 0 when nothing is unbilled. */
   unbilled: Cents;
 }>;

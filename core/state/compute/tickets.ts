@@ -1,9 +1,9 @@
 /** The state of a ticket: its word, its chips, and what is still missing before it is ready. */
 import { addDays, type Day } from '../../kernel/days.ts';
 import { type CastingNow, castingNow } from './castings.ts';
-import type { LineFact, TicketFacts } from './facts.ts';
+import type { TicketFacts } from './facts.ts';
 import { looseGoods } from './goods.ts';
-import { isOptionLost, type Known, know } from './live.ts';
+import { type Known, know } from './live.ts';
 import { type OperationNow, operationNow } from './operations.ts';
 import type { Chip, TicketWord } from './words.ts';
 
@@ -72,7 +72,7 @@ function wordOf(known: Known, operations: readonly OperationNow[], ready: boolea
 /** The words after the work: from ready on. */
 function doneWord(facts: TicketFacts, ready: boolean): TicketWord | undefined {
   const { money } = facts;
-  const billed = unbilledLines(facts).length === 0;
+  const billed = money.unbilledLines === 0;
   if (isCollected(facts, billed)) {
     return billed && money.balance <= 0 && money.openCores === 0 ? 'closed' : 'collected';
   }
@@ -87,24 +87,6 @@ function isCollected({ castings, containers, disposed, money }: TicketFacts, bil
   const things = [...castings, ...containers];
   if (things.length === 0) return money.invoices > 0 && billed;
   return disposed || things.every((thing) => thing.outAt !== null);
-}
-
-/** Charges that are to be paid and stand on no invoice: not taken back, not refused, not of an option that was not chosen. */
-export function unbilledLines(facts: TicketFacts): readonly LineFact[] {
-  return facts.lines.filter(
-    (line) =>
-      !line.withdrawn &&
-      !line.billed &&
-      line.answer !== 'no' &&
-      (line.answer === 'yes' || !isOptionLost(line.optionId, facts)) &&
-      !isUndone(line, facts),
-  );
-}
-
-/** Every operation of the line was marked not needed: there is nothing to charge. */
-function isUndone(line: LineFact, { operations }: TicketFacts): boolean {
-  const own = operations.filter((o) => o.lineId === line.id);
-  return own.length > 0 && own.every((o) => o.notNeededAt !== null);
 }
 
 function missingForReady(known: Known, castings: readonly CastingNow[], operations: readonly OperationNow[]): string[] {

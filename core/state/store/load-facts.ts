@@ -1,0 +1,72 @@
+/** Loads every fact of one ticket that a state depends on. Guards, pages and projections all start here. */
+import type { ReadDb } from '../../db/query.ts';
+import { notFound } from '../../kernel/errors.ts';
+import type { TicketId } from '../../kernel/ids.ts';
+import { authorisedAmount } from '../../lines/compute/authorised.ts';
+import { readTicketMoney } from '../../lines/store/ticket-money.ts';
+import type { TicketFacts } from '../compute/facts.ts';
+import { type TicketNow, ticketNow } from '../compute/tickets.ts';
+import { listCastings, listContacts, listContainers, listItems, listPromises, readTicketHead } from './job-facts.ts';
+import { lineFacts, listEstimateFacts, listParts, listQuestions, readMoneyFact } from './money-facts.ts';
+import {
+  listOpenHolds,
+  listOperations,
+  listRuns,
+  listSignOffs,
+  listWaivers,
+  type RuleBook,
+  readRuleBook,
+} from './work-facts.ts';
+
+/**
+ * Read the facts of a ticket. Taxes are those of its price day, so that nothing here depends on today.
+ *
+ * @param book given by a caller that reads many tickets
+ * @throws AppError `not-found` `tickets/no-such-ticket`
+ */
+export function loadFacts(db: ReadDb, ticket: TicketId, book: RuleBook = readRuleBook(db)): TicketFacts {
+  const head = readTicketHead(db, ticket);
+  const money = readTicketMoney(db, ticket, head.priceDay);
+  const disposal = db.one(db.q.selectFrom('disposal').select('id').where('ticket_id', '=', ticket));
+  return {
+    ticket: head,
+    castings: listCastings(db, ticket),
+    operations: listOperations(db, ticket, book),
+    runs: listRuns(db, ticket),
+    waivers: listWaivers(db, ticket),
+    signOffs: listSignOffs(db, ticket),
+    holds: listOpenHolds(db, ticket),
+    lines: lineFacts(money),
+    answers: money.answers,
+    authorised: authorisedAmount(money.answers).amount,
+    estimates: listEstimateFacts(db, ticket),
+    questions: listQuestions(db, ticket),
+    parts: listParts(db, ticket),
+    containers: listContainers(db, ticket),
+    items: listItems(db, ticket),
+    money: readMoneyFact(db, ticket, money),
+    promises: listPromises(db, ticket),
+    contacts: listContacts(db, ticket),
+    disposed: disposal !== undefined,
+    rules: book.rules,
+    groups: book.groups,
+    kindWords: book.kindWords,
+  };
+}
+
+/** The state of a ticket, computed from its facts at this moment. */
+export const readTicketNow = (db: ReadDb, ticket: TicketId): TicketNow => ticketNow(loadFacts(db, ticket));
+
+/** The ticket a casting is on. @throws AppError `not-found` `castings/no-such-casting` */
+export function ticketOfCasting(db: ReadDb, casting: number): TicketId {
+  const row = db.sql<{ ticket_id: TicketId }>('SELECT ticket_id FROM casting WHERE id = ?', casting)[0];
+  if (!row) throw notFound('castings/no-such-casting', 'This casting');
+  return row.ticket_id;
+}
+
+/** The ticket an operation is on. @throws AppError `not-found` `floor/no-such-operation` */
+export function ticketOfOperation(db: ReadDb, operation: number): TicketId {
+  const row = db.sql<{ ticket_id: TicketId }>('SELECT ticket_id FROM operation WHERE id = ?', operation)[0];
+  if (!row) throw notFound('floor/no-such-operation', 'This operation');
+  return row.ticket_id;
+}

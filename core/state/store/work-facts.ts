@@ -1,0 +1,187 @@
+/** Operations of a ticket with everything the bench wrote about them. */
+import type { Groups, OrderRule, Waiver } from '../../catalogue/compute/order-rules.ts';
+import { listGroups, listRules } from '../../catalogue/store/operations.ts';
+import type { ReadDb } from '../../db/query.ts';
+import type { TicketId } from '../../kernel/ids.ts';
+import type { HoldFact, OperationFact, RunFact, SignOffFact } from '../compute/facts.ts';
+
+/** What rules need of the catalogue; the same for every ticket of one request. */
+export type RuleBook = Readonly<{
+  rules: readonly OrderRule[];
+  groups: Groups;
+  groupsOfKind: ReadonlyMap<number, readonly string[]>;
+  kindWords: ReadonlyMap<string, string>;
+}>;
+
+/** Read the order rules in force with their groups; about a hundred rows. */
+export function readRuleBook(db: ReadDb): RuleBook {
+  const kinds = db.all(db.q.selectFrom('operation_kind').select(['id', 'code', 'shop_words']));
+  const codes = new Map(kinds.map((kind) => [kind.id as number, kind.code]));
+  const groups = new Map<string, Set<string>>();
+  const groupsOfKind = new Map<number, string[]>();
+  for (const { code, kind } of listGroups(db)) {
+    const members = groups.get(code) ?? new Set();
+    groups.set(code, members.add(codes.get(kind) ?? ''));
+    groupsOfKind.set(kind, [...(groupsOfKind.get(kind) ?? []), code]);
+  }
+  return {
+    rules: listRules(db).map((row) => ({
+      id: row.id,
+      no: row.no,
+      first: row.first_group,
+      next: row.then_group,
+      strength: row.strength,
+      need: row.need,
+      scope: row.scope,
+      ifKind: row.if_kind,
+      ifMetal: row.if_metal,
+      ifCamLayout: row.if_cam_layout,
+      ifFuel: row.if_fuel,
+      waiver: row.waiver,
+      why: row.why,
+    })),
+    groups,
+    groupsOfKind,
+    kindWords: new Map(kinds.map((kind) => [kind.code, kind.shop_words])),
+  };
+}
+
+/** In traveller order of each casting: position, then id. */
+export const listOperations = (db: ReadDb, ticket: TicketId, book: RuleBook): OperationFact[] =>
+  db
+    .all(
+      db.q
+        .selectFrom('operation as o')
+        .innerJoin('operation_kind as k', 'k.id', 'o.operation_kind_id')
+        .select([
+          'o.id',
+          'o.casting_id',
+          'o.version',
+          'o.operation_kind_id',
+          'o.work_line_id',
+          'o.option_id',
+          'o.position',
+          'o.work_centre_id',
+          'o.units',
+          'o.planned_s',
+          'o.unattended_s',
+          'o.queue_rank',
+          'o.redo_of_id',
+          'o.finished_at',
+          'o.finished_by',
+          'o.not_needed_at',
+          'k.code',
+          'k.gate',
+          'k.section',
+          'k.shop_words',
+          'k.position as kind_position',
+          'k.two_signatures',
+        ])
+        .where('o.ticket_id', '=', ticket)
+        .orderBy('o.casting_id')
+        .orderBy('o.position')
+        .orderBy('o.id'),
+    )
+    .map((row) => ({
+      id: row.id,
+      castingId: row.casting_id,
+      version: row.version,
+      kind: {
+        id: row.operation_kind_id,
+        code: row.code,
+        gate: row.gate,
+        section: row.section,
+        words: row.shop_words,
+        position: row.kind_position,
+        twoSignatures: row.two_signatures === 1,
+        groups: book.groupsOfKind.get(row.operation_kind_id) ?? [],
+      },
+      lineId: row.work_line_id,
+      optionId: row.option_id,
+      position: row.position,
+      centreId: row.work_centre_id,
+      plannedSeconds: row.planned_s,
+      unattendedSeconds: row.unattended_s,
+      units: row.units,
+      rank: row.queue_rank,
+      redoOf: row.redo_of_id,
+      finishedAt: row.finished_at,
+      finishedBy: row.finished_by,
+      notNeededAt: row.not_needed_at,
+    }));
+
+export const listRuns = (db: ReadDb, ticket: TicketId): RunFact[] =>
+  db
+    .all(
+      db.q
+        .selectFrom('operation_run')
+        .select(['operation_id', 'staff_id', 'started_at', 'ended_at'])
+        .where('ticket_id', '=', ticket)
+        .orderBy('id'),
+    )
+    .map((row) => ({
+      operationId: row.operation_id,
+      staffId: row.staff_id,
+      startedAt: row.started_at,
+      endedAt: row.ended_at,
+    }));
+
+/** Waivers of a ticket's operations, with the initials of who gave them. */
+export const listWaivers = (db: ReadDb, ticket: TicketId): Waiver[] =>
+  db
+    .all(
+      db.q
+        .selectFrom('order_waiver as w')
+        .leftJoin('staff as s', 's.id', 'w.created_by')
+        .select(['w.order_rule_id', 'w.operation_id', 'w.reason', 'w.created_at', 's.initials'])
+        .where('w.ticket_id', '=', ticket)
+        .orderBy('w.id'),
+    )
+    .map((row) => ({
+      ruleId: row.order_rule_id,
+      operationId: row.operation_id,
+      reason: row.reason,
+      by: row.initials ?? '',
+      at: row.created_at,
+    }));
+
+export const listSignOffs = (db: ReadDb, ticket: TicketId): SignOffFact[] =>
+  db
+    .all(
+      db.q
+        .selectFrom('sign_off as s')
+        .leftJoin('sign_off_reopened as r', 'r.sign_off_id', 's.id')
+        .select(['s.id', 's.casting_id', 's.place', 's.staff_id', 's.created_at', 'r.id as reopened_id'])
+        .where('s.ticket_id', '=', ticket)
+        .orderBy('s.id'),
+    )
+    .map((row) => ({
+      id: row.id,
+      castingId: row.casting_id,
+      place: row.place,
+      staffId: row.staff_id,
+      at: row.created_at,
+      reopened: row.reopened_id !== null,
+    }));
+
+/** Open holds. */
+export const listOpenHolds = (db: ReadDb, ticket: TicketId): HoldFact[] =>
+  db
+    .all(
+      db.q
+        .selectFrom('hold')
+        .select(['id', 'casting_id', 'operation_id', 'reason', 'words', 'follow_up_on', 'owner_id', 'created_at'])
+        .where('ticket_id', '=', ticket)
+        .where('closed_at', 'is', null)
+        .orderBy('id'),
+    )
+    .map((row) => ({
+      id: row.id,
+      castingId: row.casting_id,
+      operationId: row.operation_id,
+      reason: row.reason,
+      words: row.words,
+      followUpOn: row.follow_up_on,
+      ownerId: row.owner_id,
+      at: row.created_at,
+    }));
