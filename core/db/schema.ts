@@ -1278,7 +1278,7 @@ export type PromiseTable = {
   on_day: Day;
   at_minute: number;
   own_time: Generated<0 | 1>;
-  depends_on: Day | null;
+  depends_on: string | null;
   reason: 'first' | 'parts' | 'answer' | 'machine' | 'found_more' | 'customer' | 'other';
   why: string | null;
   created_at: Moment;

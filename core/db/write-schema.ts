@@ -25,7 +25,7 @@ const BRANDS: readonly [ending: RegExp, brand: string][] = [
 ];
 const UNITS = ['BasisPoints', 'Cents', 'Factor', 'Grams', 'Microdegrees', 'Nanometres', 'PriceE4', 'Seconds'];
 /** Names that end like a unit and are none. */
-const PLAIN = new Set(['found_on']);
+const PLAIN = new Set(['found_on', 'depends_on']);
 
 /** The text of schema.ts for a migrated database. */
 export function schemaText(sqlite: Database): string {
