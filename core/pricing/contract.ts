@@ -1,5 +1,6 @@
 /** Adding, changing and taking back what is charged on a ticket; estimates; a price without a ticket. */
 import { z } from 'zod';
+import { DescribedType } from '../castings/contract.ts';
 import { command, query } from '../kernel/contract.ts';
 import {
   BasisPointsSchema,
@@ -31,7 +32,9 @@ const Stepped = z.object({ version: z.int(), amount: CentsSchema, working: z.str
 export const QuoteCasting = z.strictObject({
   /** Names the casting for the sender. */
   key: words(40, 'a key'),
-  castingTypeId: idOf<'casting_type'>(),
+  /** Code of a casting type of the catalogue; or described by its counts. */
+  type: words(80, 'the casting type').optional(),
+  described: DescribedType.optional(),
   material: z.enum(MATERIALS),
   closeTolerance: z.boolean().default(false),
   operations: z.array(OperationWish).max(80).default([]),

@@ -1,0 +1,88 @@
+/** Puts the operations of a line on their castings and keeps them in the order of the traveller. */
+import { travellerOrder } from '../../catalogue/compute/traveller-order.ts';
+import type { WriteDb } from '../../db/query.ts';
+import { AppError } from '../../kernel/errors.ts';
+import type { Id, OperationId, SpotId, TicketId, WorkLineId } from '../../kernel/ids.ts';
+import type { DraftOperation, PriceBook } from '../compute/book.ts';
+import type { TicketCasting } from './priced-castings.ts';
+
+export type OperationsOf = Readonly<{
+  ticketId: TicketId;
+  /** Null: rework that is not charged. */
+  lineId: WorkLineId | null;
+  optionId: Id<'added_work_option'> | null;
+  instruction: string | null;
+  spots: readonly SpotId[];
+}>;
+
+/** Behind everything that stands; `resequence` puts it in its place. */
+const LAST = 1_000_000;
+
+/** Insert the operations of a line on one casting, in the order given. */
+export function insertOperations(
+  db: WriteDb,
+  casting: TicketCasting,
+  steps: readonly DraftOperation[],
+  of: OperationsOf,
+): OperationId[] {
+  return steps.map(({ kind, units, planned, unattended }) => {
+    if (kind.workCentreId === null) {
+      const message = `${kind.words} has no work centre. Give it one under Shop, Operations, then add it again.`;
+      throw new AppError('rule-broken', 'pricing/no-work-centre', message);
+    }
+    const id = db.add('operation', {
+      casting_id: casting.id,
+      ticket_id: of.ticketId,
+      operation_kind_id: kind.id,
+      work_line_id: of.lineId,
+      option_id: of.optionId,
+      position: LAST,
+      work_centre_id: kind.workCentreId,
+      units,
+      planned_s: planned,
+      unattended_s: unattended,
+      instruction: of.instruction,
+    });
+    for (const spot of new Set(of.spots)) {
+      db.add('operation_spot', { operation_id: id, ticket_id: of.ticketId, spot_id: spot });
+    }
+    return id;
+  });
+}
+
+/** Number the operations of a casting anew by the order rules. A redo stands where the first one stood. */
+export function resequence(db: WriteDb, book: PriceBook, casting: TicketCasting): void {
+  const rows = db.all(
+    db.q
+      .selectFrom('operation')
+      .select(['id', 'operation_kind_id', 'position', 'redo_of_id'])
+      .where('casting_id', '=', casting.id)
+      .orderBy('position')
+      .orderBy('id'),
+  );
+  const firsts = rows.flatMap((row) => {
+    const kind = book.kinds.get(row.operation_kind_id);
+    return row.redo_of_id === null && kind ? [{ key: row.id as number, kind }] : [];
+  });
+  const place = new Map<number, number>();
+  for (const [index, item] of travellerOrder(firsts, book.rules, book.groups, casting).entries()) {
+    place.set(item.key, index + 1);
+  }
+  for (const row of rows) {
+    const wanted = place.get(firstOf(rows, row));
+    if (wanted !== undefined && wanted !== row.position) db.set('operation', row.id, { position: wanted });
+  }
+}
+
+type Row = Readonly<{ id: number; redo_of_id: number | null }>;
+
+/** The operation a chain of redoing began with. */
+function firstOf(rows: readonly Row[], row: Row): number {
+  let first = row;
+  while (first.redo_of_id !== null) {
+    const before = rows.find((other) => other.id === first.redo_of_id);
+    if (!before) return first.id;
+    first = before;
+  }
+  return first.id;
+}
