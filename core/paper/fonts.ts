@@ -28,9 +28,23 @@ export const FEATURES: 'tnum'[] = ['tnum'];
 /** Width of the box drawn for a character the faces lack, in em. */
 export const MISSING_WIDTH = 0.62;
 
+/**
+ * Scripts whose letters share outlines (Latin P and Cyrillic R are one glyph). Each script of a face is embedded as a font of
+ * its own, so that a name read or searched in the file has its own letters and not another script's.
+ */
+export const SCRIPTS = ['latin', 'cyrillic', 'greek'] as const;
+export type Script = (typeof SCRIPTS)[number];
+
+/** The script of a word; figures and signs count as Latin. */
+export function scriptOf(word: string): Script {
+  if (/\p{Script=Cyrillic}/u.test(word)) return 'cyrillic';
+  return /\p{Script=Greek}/u.test(word) ? 'greek' : 'latin';
+}
+
 export type Face = Readonly<{
   name: FaceName;
-  font: Font;
+  /** One opened font for each script. */
+  fonts: Readonly<Record<Script, Font>>;
   /** Above the base line, in em. */
   ascent: number;
   /** Below the base line, in em, positive. */
@@ -38,32 +52,49 @@ export type Face = Readonly<{
   has(codePoint: number): boolean;
   /** Width in em of text whose characters the face has. */
   widthOf(text: string): number;
+  /** Forget which character a glyph was first used for, so that one document leaves no trace in the next. */
+  forget(): void;
 }>;
 export type Fonts = Readonly<Record<FaceName, Face>>;
 
 /** Words measured before are remembered; past this many the memory starts anew. */
 const MOST_REMEMBERED = 20_000;
 
+/** The same font with its own memory of glyphs and its own name. It must be made before the font is first used. */
+function ownMemory(font: Font, script: string): Font {
+  const own = { _glyphs: { value: {}, writable: true }, postscriptName: { value: `${font.postscriptName}-${script}` } };
+  return Object.create(font, own) as Font;
+}
+
 function openFace(folder: string, name: FaceName): Face {
   const font = create(readFileSync(join(folder, FACES[name])));
   if (!('hasGlyphForCodePoint' in font)) throw new Error(`${FACES[name]} holds several fonts; one is wanted`);
+  const fonts = Object.fromEntries(SCRIPTS.map((script) => [script, ownMemory(font, script)])) as Face['fonts'];
+  // Measuring has a memory of its own: what was measured before must not show in what is drawn.
+  const measured = ownMemory(font, 'measured');
   const widths = new Map<string, number>();
   return {
     name,
-    font,
+    fonts,
     ascent: font.ascent / font.unitsPerEm,
     descent: -font.descent / font.unitsPerEm,
-    has: (codePoint) => font.hasGlyphForCodePoint(codePoint),
+    has: (codePoint) => measured.hasGlyphForCodePoint(codePoint),
     widthOf(text) {
       const known = widths.get(text);
       if (known !== undefined) return known;
-      const width = font.layout(text, FEATURES).advanceWidth / font.unitsPerEm;
+      const width = measured.layout(text, FEATURES).advanceWidth / font.unitsPerEm;
       if (widths.size >= MOST_REMEMBERED) widths.clear();
       widths.set(text, width);
       return width;
     },
+    forget() {
+      for (const script of SCRIPTS) Object.assign(fonts[script], { _glyphs: {} });
+    },
   };
 }
+
+/** Name under which a document knows a face in a script. */
+export const fontName = (face: FaceName, script: Script): string => `${face}.${script}`;
 
 /**
  * Open all faces.

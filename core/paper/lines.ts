@@ -1,5 +1,5 @@
 /** Breaking words into lines without losing a letter. */
-import { type FaceName, MISSING_WIDTH } from './fonts.ts';
+import { type FaceName, MISSING_WIDTH, type Script, scriptOf } from './fonts.ts';
 import type { Ink, Style } from './styles.ts';
 
 /** A part of a line in bold. */
@@ -8,7 +8,7 @@ export type Bold = Readonly<{ b: string }>;
 export type Rich = string | readonly (string | Bold)[];
 
 /** A stretch of one face on one line; `missing` is drawn as a box because no face has the character. */
-type Piece = { text: string; face: FaceName; width: number; missing?: boolean };
+type Piece = { text: string; face: FaceName; script: Script; width: number; missing?: boolean };
 export type Line = Readonly<{ pieces: readonly Piece[]; width: number }>;
 
 /** Control and format characters: they draw nothing and have no glyph. */
@@ -31,13 +31,14 @@ function widthOf(ink: Ink, text: string, face: FaceName, style: Style): number {
 /** Cut a word where the face lacks a character; each such character (with its marks) becomes one box. */
 function piecesOf(ink: Ink, word: string, face: FaceName, style: Style): Piece[] {
   const has = (text: string) => Array.from(text).every((letter) => ink.fonts[face].has(letter.codePointAt(0) ?? 0));
-  if (has(word)) return [{ text: word, face, width: widthOf(ink, word, face, style) }];
+  const script = scriptOf(word);
+  if (has(word)) return [{ text: word, face, script, width: widthOf(ink, word, face, style) }];
   const pieces: Piece[] = [];
   for (const { segment } of segmenter.segment(word)) {
     const last = pieces.at(-1);
-    if (!has(segment)) pieces.push({ text: segment, face, width: MISSING_WIDTH * style.size, missing: true });
+    if (!has(segment)) pieces.push({ text: segment, face, script, width: MISSING_WIDTH * style.size, missing: true });
     else if (last && !last.missing) last.text += segment;
-    else pieces.push({ text: segment, face, width: 0 });
+    else pieces.push({ text: segment, face, script, width: 0 });
   }
   for (const piece of pieces) if (!piece.missing) piece.width = widthOf(ink, piece.text, face, style);
   return pieces;
@@ -105,7 +106,8 @@ function joinPieces(ink: Ink, pieces: readonly Piece[], style: Style): Line {
   const joined: Piece[] = [];
   for (const piece of pieces) {
     const last = joined.at(-1);
-    if (last && last.face === piece.face && !last.missing && !piece.missing) last.text += piece.text;
+    if (last && last.face === piece.face && last.script === piece.script && !last.missing && !piece.missing)
+      last.text += piece.text;
     else joined.push({ ...piece });
   }
   for (const piece of joined) if (!piece.missing) piece.width = widthOf(ink, piece.text, piece.face, style);

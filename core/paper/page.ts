@@ -3,7 +3,7 @@ import PDFDocument from 'pdfkit';
 import type { PaperHead } from '../sheets/contract.ts';
 import { type Block, RULES, space, stack, strokeLine, strokeRect, text } from './block.ts';
 import { CODE_SIZES, code } from './code.ts';
-import { FACE_NAMES, type Fonts } from './fonts.ts';
+import { FACE_NAMES, type Fonts, fontName, SCRIPTS } from './fonts.ts';
 import { breakLines, type Rich } from './lines.ts';
 import type { Pen } from './pen.ts';
 import { type Ink, STYLES, type Style } from './styles.ts';
@@ -53,7 +53,12 @@ export function openFile(fonts: Fonts, about: Readonly<{ title: string; author: 
     },
   });
   // pdfkit takes an opened face as it is; its types know only files and bytes.
-  for (const name of FACE_NAMES) doc.registerFont(name, fonts[name].font as unknown as ArrayBuffer);
+  for (const name of FACE_NAMES) {
+    fonts[name].forget();
+    for (const script of SCRIPTS) {
+      doc.registerFont(fontName(name, script), fonts[name].fonts[script] as unknown as ArrayBuffer);
+    }
+  }
   return { doc, fonts };
 }
 

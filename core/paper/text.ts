@@ -1,5 +1,5 @@
 /** Drawing and measuring lines of text. */
-import { FEATURES, MISSING_WIDTH } from './fonts.ts';
+import { FEATURES, fontName, MISSING_WIDTH } from './fonts.ts';
 import { breakLines, type Line, type Rich } from './lines.ts';
 import { type Ink, LEAST_SIZE, type Style } from './styles.ts';
 
@@ -22,7 +22,7 @@ export function drawLine(ink: Ink, line: Line, style: Style, x: number, top: num
       const text = piece.text.replaceAll('\u00a0', ' ');
       const spacing = (style.spacing ?? 0) * style.size;
       doc
-        .font(piece.face)
+        .font(fontName(piece.face, piece.script))
         .fontSize(style.size)
         .fillColor(style.ink ?? 'black');
       doc.text(text, at, baseline, {
