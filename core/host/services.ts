@@ -23,4 +23,10 @@ export type Services = Readonly<{
   draw(sheet: string, data: unknown): Promise<Uint8Array>;
   /** Copy the workspace, check the copy, keep it under backups/. */
   backup(why: string): Promise<Readonly<{ file: string; bytes: number; seconds: number }>>;
+  backups: Readonly<{
+    /** Newest first. */
+    list(): readonly Readonly<{ file: string; at: string; bytes: number; why: string }>[];
+    /** @throws AppError when that backup is not there, not whole, or of a newer program. */
+    check(file: string): void;
+  }>;
 }>;

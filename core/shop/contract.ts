@@ -185,6 +185,19 @@ export const shopContract = {
     input: z.strictObject({}),
     output: BackupRow.omit({ why: true, at: true }),
   }),
+  /** A command only so that the slow look at the folder happens outside every transaction; it changes nothing. */
+  'backup/list-backups': command({
+    may: 'shop:edit',
+    input: z.strictObject({}),
+    output: z.strictObject({ backups: z.array(BackupRow) }),
+  }),
+  /** The owner, at the machine itself. The host swaps the file after this answer; what it replaces is kept aside. */
+  'backup/restore-backup': command({
+    may: 'shop:edit',
+    pin: 'again',
+    input: z.strictObject({ file: z.string().min(1, 'Choose a backup.').max(200) }),
+    output: z.strictObject({ file: z.string() }),
+  }),
   'backup/get-last-backup': query({
     may: 'shop:see',
     input: z.strictObject({}),

@@ -3,10 +3,12 @@
 import { findBrokenLink } from '../host/chain.ts';
 import { isTimeZone } from '../host/clock.ts';
 import { implement } from '../host/implement.ts';
-import { badField, ruleBroken } from '../kernel/errors.ts';
+import { AppError, badField, ruleBroken } from '../kernel/errors.ts';
 import { shopContract, TEXT_KINDS } from './contract.ts';
 import { findLastBackup, listActivity } from './store/activity-read.ts';
 import * as store from './store.ts';
+
+type KeptBackup = Readonly<{ file: string; at: string; bytes: number; why: string }>;
 
 const UNBROKEN = ['invoice', 'credit_note', 'receipt'];
 const NO_FACE = {
@@ -180,6 +182,29 @@ export const shop = implement(shopContract, {
         activity: [{ subject: ['backup', 1], words: `Backup made and checked: ${made.file}`, after: output }],
       };
     },
+  },
+  'backup/list-backups': {
+    prepare: async (_, ctx) => ctx.services.backups.list(),
+    run: (_, __, backups: readonly KeptBackup[]) => ({
+      output: { backups: [...backups] },
+      activity: [{ subject: ['backup', 1], words: 'Looked at the list of backups' }],
+    }),
+  },
+  'backup/restore-backup': {
+    async prepare({ file }, ctx) {
+      if (!ctx.session.atTheMachine) {
+        throw new AppError(
+          'not-allowed',
+          'backup/not-here',
+          'A backup is restored at the computer that keeps the workspace.',
+        );
+      }
+      ctx.services.backups.check(file);
+    },
+    run: ({ file }) => ({
+      output: { file },
+      activity: [{ subject: ['backup', 1], words: `About to restore ${file}` }],
+    }),
   },
   'backup/get-last-backup': {
     run: (_, { db }) => ({ last: findLastBackup(db) ?? null }),

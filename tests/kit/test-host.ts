@@ -93,6 +93,7 @@ function makeHost(sqlite: Database) {
     pins,
     draw: async (sheet) => new TextEncoder().encode(`%PDF-1.7 ${sheet}`),
     backup: async () => ({ file: 'backups/test.sqlite', bytes: 1, seconds: 0 }),
+    backups: { list: () => [], check: () => undefined },
   };
   const host: Host = {
     sqlite,
@@ -155,7 +156,8 @@ function makeHost(sqlite: Database) {
       async ask(name: string, input: unknown, initials?: string): Promise<Reply> {
         const reply = await ask(name, input, initials ? { as: initials } : {});
         // Rooms that are still being built: their part of the practice shop is left out until they answer.
-        if (!reply.ok && reply.error.code === 'host/unknown-request') return { ok: true, output: {}, touched: [], at: '' };
+        if (!reply.ok && reply.error.code === 'host/unknown-request')
+          return { ok: true, output: {}, touched: [], at: '' };
         return reply;
       },
       setClock,
