@@ -8,6 +8,7 @@ import { rates } from '../rates/handlers.ts';
 import { indexNoted } from '../search/store.ts';
 import { shop } from '../shop/handlers.ts';
 import { staff } from '../staff/handlers.ts';
+import { projectTickets } from '../state/store/projections.ts';
 import { terms } from '../terms/handlers.ts';
 import { tickets } from '../tickets/handlers.ts';
 import type { Feature } from './implement.ts';
@@ -15,7 +16,7 @@ import type { Feature } from './implement.ts';
 export const features: readonly Feature[] = [shop, staff, catalogue, rates, customers, terms, tickets, opening];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */
-const projections: readonly ((db: WriteDb, touched: readonly TicketId[]) => void)[] = [];
+const projections: readonly ((db: WriteDb, touched: readonly TicketId[]) => void)[] = [projectTickets];
 
 /** The host's `project` hook. */
 export function project(db: WriteDb, touched: readonly TicketId[]): void {

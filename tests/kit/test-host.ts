@@ -21,6 +21,7 @@ import type { InputOf, OutputOf } from '#core/kernel/contract.ts';
 import type { DeviceId } from '#core/kernel/ids.ts';
 import { makePinCheck } from '#core/staff/handlers/sessions.ts';
 import { listPeople } from '#core/staff/store.ts';
+import { compareAll } from '#core/state/store/projections.ts';
 import { loadShop } from '#demo-data/load-shop.ts';
 
 export const TEST_NOW = '2026-03-09T14:00:00.000Z';
@@ -145,6 +146,9 @@ function makeHost(sqlite: Database) {
         throw new Error(
           `${name} was refused: ${reply.error.code} ${reply.error.message} ${JSON.stringify(reply.error.fields ?? {})}`,
         );
+      // What lists read must be what the facts say, after every command of every test.
+      const stale = compareAll(db);
+      if (stale.length > 0) throw new Error(`${name} left stale rows: ${JSON.stringify(stale.slice(0, 5))}`);
       return reply.output;
     },
     async refuse(name: string, input: unknown, options?: Options) {

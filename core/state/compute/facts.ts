@@ -19,7 +19,7 @@ import type {
   WorkCentreId,
   WorkLineId,
 } from '../../kernel/ids.ts';
-import type { Cents } from '../../kernel/units.ts';
+import type { Cents, Seconds } from '../../kernel/units.ts';
 import type { AnswerFact } from '../../lines/compute/authorised.ts';
 import type { HoldReason } from './words.ts';
 
@@ -81,8 +81,12 @@ export type OperationFact = Readonly<{
   optionId: number | null;
   position: number;
   centreId: WorkCentreId;
-  plannedSeconds: number;
-  unattendedSeconds: number;
+  centreName: string;
+  instruction: string | null;
+  /** Sizes wanted, as the machine is set up: "stem 6.0 mm"; empty when none is written. */
+  setUp: string;
+  plannedSeconds: Seconds;
+  unattendedSeconds: Seconds;
   units: number;
   rank: number | null;
   redoOf: OperationId | null;
@@ -204,7 +208,13 @@ export type MoneyFact = Readonly<{
   unbilled: Cents;
 }>;
 
-export type PromiseFact = Readonly<{ day: Day; minute: number; ownTime: boolean; at: Moment }>;
+export type PromiseFact = Readonly<{
+  day: Day;
+  minute: number;
+  ownTime: boolean;
+  dependsOn: string | null;
+  at: Moment;
+}>;
 
 export type ContactFact = Readonly<{ at: Moment; about: string; reached: boolean; words: string }>;
 

@@ -1,4 +1,5 @@
 /** Which operations still count, and what the customer said about them. */
+import type { Moment } from '../../kernel/days.ts';
 import { standingAnswers } from '../../lines/compute/authorised.ts';
 import type { CastingFact, LineFact, OperationFact, QuestionFact, TicketFacts } from './facts.ts';
 
@@ -18,7 +19,8 @@ export type Unanswered = Readonly<{
   kind: 'estimate' | 'added work';
   id: number;
   number: number;
-  askedAt: string;
+  askedAt: Moment;
+  /** Day or moment up to which it holds. */
   until: string;
   words: string;
 }>;

@@ -265,11 +265,17 @@ export const listPromises = (db: ReadDb, ticket: TicketId): PromiseFact[] =>
     .all(
       db.q
         .selectFrom('promise')
-        .select(['on_day', 'at_minute', 'own_time', 'created_at'])
+        .select(['on_day', 'at_minute', 'own_time', 'depends_on', 'created_at'])
         .where('ticket_id', '=', ticket)
         .orderBy('id'),
     )
-    .map((row) => ({ day: row.on_day, minute: row.at_minute, ownTime: row.own_time === 1, at: row.created_at }));
+    .map((row) => ({
+      day: row.on_day,
+      minute: row.at_minute,
+      ownTime: row.own_time === 1,
+      dependsOn: row.depends_on,
+      at: row.created_at,
+    }));
 
 export const listContacts = (db: ReadDb, ticket: TicketId): ContactFact[] =>
   db

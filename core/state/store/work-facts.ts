@@ -47,12 +47,14 @@ export function readRuleBook(db: ReadDb): RuleBook {
 }
 
 /** In traveller order of each casting: position, then id. */
-export const listOperations = (db: ReadDb, ticket: TicketId, book: RuleBook): OperationFact[] =>
-  db
+export function listOperations(db: ReadDb, ticket: TicketId, book: RuleBook): OperationFact[] {
+  const setUps = readSetUps(db, ticket);
+  return db
     .all(
       db.q
         .selectFrom('operation as o')
         .innerJoin('operation_kind as k', 'k.id', 'o.operation_kind_id')
+        .innerJoin('work_centre as c', 'c.id', 'o.work_centre_id')
         .select([
           'o.id',
           'o.casting_id',
@@ -62,6 +64,8 @@ export const listOperations = (db: ReadDb, ticket: TicketId, book: RuleBook): Op
           'o.option_id',
           'o.position',
           'o.work_centre_id',
+          'c.name as centre_name',
+          'o.instruction',
           'o.units',
           'o.planned_s',
           'o.unattended_s',
@@ -100,6 +104,9 @@ export const listOperations = (db: ReadDb, ticket: TicketId, book: RuleBook): Op
       optionId: row.option_id,
       position: row.position,
       centreId: row.work_centre_id,
+      centreName: row.centre_name,
+      instruction: row.instruction,
+      setUp: setUps.get(row.id) ?? '',
       plannedSeconds: row.planned_s,
       unattendedSeconds: row.unattended_s,
       units: row.units,
@@ -109,6 +116,26 @@ export const listOperations = (db: ReadDb, ticket: TicketId, book: RuleBook): Op
       finishedBy: row.finished_by,
       notNeededAt: row.not_needed_at,
     }));
+}
+
+/** Sizes wanted by operation, in words. */
+function readSetUps(db: ReadDb, ticket: TicketId): Map<number, string> {
+  const rows = db.all(
+    db.q
+      .selectFrom('size_wanted as s')
+      .innerJoin('quantity as q', 'q.id', 's.quantity_id')
+      .select(['s.operation_id', 's.typed', 's.unit', 'q.words'])
+      .where('s.ticket_id', '=', ticket)
+      .orderBy('s.id'),
+  );
+  const result = new Map<number, string>();
+  for (const row of rows) {
+    const words = `${row.words} ${row.typed} ${row.unit}`;
+    const before = result.get(row.operation_id);
+    result.set(row.operation_id, before === undefined ? words : `${before}, ${words}`);
+  }
+  return result;
+}
 
 export const listRuns = (db: ReadDb, ticket: TicketId): RunFact[] =>
   db
