@@ -29,4 +29,8 @@ export const openingContract = {
     }),
     output: z.strictObject({ staff: idOf<'staff'>() }),
   }),
+  /** The door to the practice shop, at the machine itself. The program makes it if needed and opens it after this answer. */
+  'shop/open-practice-shop': command({ may: 'nobody', input: z.strictObject({}), output: z.strictObject({}) }),
+  /** Back to the shop's own workspace. */
+  'shop/leave-practice-shop': command({ may: 'nobody', input: z.strictObject({}), output: z.strictObject({}) }),
 } as const;

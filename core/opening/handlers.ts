@@ -1,7 +1,7 @@
 /** First run: the shop's row and its first owner, in one command. */
 import { isTimeZone } from '../host/clock.ts';
-import { implement, type PrepareCtx } from '../host/implement.ts';
-import { badField, ruleBroken } from '../kernel/errors.ts';
+import { type Ctx, implement, type PrepareCtx } from '../host/implement.ts';
+import { AppError, badField, ruleBroken } from '../kernel/errors.ts';
 import { flag } from '../kernel/flag.ts';
 import { findShop, insertShop } from '../shop/store.ts';
 import { pinFault } from '../staff/compute.ts';
@@ -55,4 +55,17 @@ export const opening = implement(openingContract, {
       };
     },
   },
+  'shop/open-practice-shop': { run: (_, ctx) => through(ctx, 'Went to the practice shop') },
+  'shop/leave-practice-shop': { run: (_, ctx) => through(ctx, 'Left the practice shop') },
 });
+
+function through(ctx: Ctx, words: string) {
+  if (!ctx.session.atTheMachine) {
+    throw new AppError(
+      'not-allowed',
+      'shop/not-at-the-machine',
+      'The practice shop is opened at the computer that keeps the workspace.',
+    );
+  }
+  return { output: {}, activity: [{ subject: ['shop_setting', 1], words }] as const };
+}

@@ -11,7 +11,7 @@ import type { Session } from '#core/host/session.ts';
 import { AppError } from '#core/kernel/errors.ts';
 import { resolveSession } from '#core/staff/handlers/sessions.ts';
 import { SAFE_HEADERS } from '../wiring/content-policy.ts';
-import type { Workspace } from '../wiring/open-workspace.ts';
+import type { RunningApp } from '../wiring/open-app.ts';
 import { commandLineSession, deviceOfToken, pairDevice } from '../wiring/sessions.ts';
 import { readBody } from './body.ts';
 import { sendEvents } from './events.ts';
@@ -20,7 +20,7 @@ import { cookieOf, type PairingCode, pairingPage, tokenOf } from './pairing.ts';
 import { findStatic, sendStatic } from './static-files.ts';
 
 export type Served = Readonly<{
-  workspace: Workspace;
+  app: RunningApp;
   pairing: PairingCode;
   /** Folder of the built screens. */
   screens: string;
@@ -39,7 +39,7 @@ export async function answerHttp(served: Served, request: IncomingMessage, respo
     await route(served, request, response);
   } catch (error) {
     if (response.headersSent) response.destroy();
-    else sendReply(response, { ok: false, error: toReplyError(error, served.workspace.host(), request.url ?? '') });
+    else sendReply(response, { ok: false, error: toReplyError(error, served.app.host(), request.url ?? '') });
   }
 }
 
@@ -50,13 +50,13 @@ async function route(served: Served, request: IncomingMessage, response: ServerR
   if (url.pathname === '/icon.svg') return sendScreen(served, url.pathname, response);
   if (url.pathname === '/pair') return pair(served, url, request, response);
   const isCommandLine = request.headers['x-benchtag-command'] === served.commandToken;
-  const device = deviceOfToken(served.workspace.host(), tokenOf(request));
+  const device = deviceOfToken(served.app.host(), tokenOf(request));
   if (device === null && !isCommandLine) return sendHtml(response, 401, pairingPage(false));
   if (request.method === 'POST') return write(served, { url, request, response, isCommandLine });
   if (request.method !== 'GET') return sendText(response, 405, 'Only GET and POST are answered.');
-  if (url.pathname === '/events') return sendEvents(served.workspace, request, response);
+  if (url.pathname === '/events') return sendEvents(served.app, request, response);
   if (url.pathname.startsWith('/files/'))
-    return sendKept(served.workspace, url.pathname.slice('/files/'.length), response);
+    return sendKept(served.app.host(), url.pathname.slice('/files/'.length), response);
   return sendScreen(served, url.pathname, response);
 }
 
@@ -70,14 +70,14 @@ async function write(served: Served, { url, request, response, isCommandLine }: 
       return sendText(response, 415, 'Requests are JSON.');
     const asked = readRequest(await readBody(request, MOST_REQUEST));
     const session = isCommandLine ? commandSession(served, asked) : browserSession(served, request, asked);
-    return sendReply(response, await served.workspace.answer(asked, session));
+    return sendReply(response, await served.app.answer(asked, session));
   }
-  if (url.pathname === '/files') return sendReply(response, await takeFile(served.workspace, request));
+  if (url.pathname === '/files') return sendReply(response, await takeFile(served.app.host(), request));
   return sendText(response, 404, 'Nothing is here.');
 }
 
 const browserSession = (served: Served, request: IncomingMessage, asked: Request): Session => {
-  const host = served.workspace.host();
+  const host = served.app.host();
   return resolveSession(host, {
     device: deviceOfToken(host, tokenOf(request)),
     as: asked.as,
@@ -87,7 +87,7 @@ const browserSession = (served: Served, request: IncomingMessage, asked: Request
 };
 
 const commandSession = (served: Served, asked: Request & { initials?: string }): Session =>
-  commandLineSession(served.workspace.host(), asked.initials);
+  commandLineSession(served.app.host(), asked.initials);
 
 function readRequest(body: Buffer): Request & { initials?: string } {
   let parsed: unknown;
@@ -105,14 +105,14 @@ function readRequest(body: Buffer): Request & { initials?: string } {
 async function pair(served: Served, url: URL, request: IncomingMessage, response: ServerResponse): Promise<void> {
   const typed = url.searchParams.get('code')?.trim() ?? '';
   if (!served.pairing.matches(typed)) return sendHtml(response, 403, pairingPage(typed !== ''));
-  const known = deviceOfToken(served.workspace.host(), tokenOf(request));
+  const known = deviceOfToken(served.app.host(), tokenOf(request));
   if (known === null) {
     const name = /mobile|android|ipad|tablet/i.test(request.headers['user-agent'] ?? '')
       ? 'Tablet'
       : 'Browser on this computer';
     response.setHeader(
       'set-cookie',
-      cookieOf(await pairDevice(served.workspace, name, name === 'Tablet' ? 'tablet' : 'pc', 'browser')),
+      cookieOf(await pairDevice(served.app.workspace(), name, name === 'Tablet' ? 'tablet' : 'pc', 'browser')),
     );
   }
   response.writeHead(303, { location: '/' }).end();

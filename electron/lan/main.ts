@@ -1,8 +1,7 @@
 /** `node electron/lan/main.ts [folder] [--port 4170]`: the app for browsers of this computer, without a desktop window. */
 import { parseArgs } from 'node:util';
 import { AppError } from '#core/kernel/errors.ts';
-import { openWorkspace } from '../wiring/open-workspace.ts';
-import { lastWorkspace, rememberWorkspace } from '../wiring/workspace-folder.ts';
+import { openApp } from '../wiring/open-app.ts';
 import { serveWorkspace, USUAL_PORT } from './serve.ts';
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
@@ -14,24 +13,23 @@ export async function runLan(args: readonly string[], why?: string): Promise<voi
     allowPositionals: true,
     options: { port: { type: 'string' } },
   });
-  const folder = positionals[0] ?? lastWorkspace();
   try {
-    const workspace = openWorkspace(folder);
-    const serving = await serveWorkspace(workspace, {
+    const app = openApp({ folder: positionals[0] });
+    const serving = await serveWorkspace(app, {
       port: values.port === undefined ? USUAL_PORT : Number(values.port),
     });
-    rememberWorkspace(workspace.paths.folder);
     if (why) say(`No desktop window: ${why}. The same app runs in a browser of this computer.`);
-    say(`Workspace ${workspace.paths.folder}`);
+    say(`Workspace ${app.workspace().paths.folder}`);
     say(`Open ${serving.pairingAddress} in a browser. Ctrl C ends it.`);
-    void workspace
+    void app
+      .workspace()
       .backupOfTheDay()
       .catch((error: unknown) =>
         say(`The backup of the day could not be made: ${error instanceof Error ? error.message : error}`),
       );
     const end = async (): Promise<void> => {
       await serving.stop();
-      await workspace.close();
+      await app.close();
       process.exit(0);
     };
     process.once('SIGINT', () => void end());

@@ -3,7 +3,7 @@ import { randomBytes } from 'node:crypto';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import type { Workspace } from '../wiring/open-workspace.ts';
+import type { RunningApp } from '../wiring/open-app.ts';
 import { answerHttp } from './http-adapter.ts';
 import { makePairingCode } from './pairing.ts';
 
@@ -26,7 +26,7 @@ export type Serving = Readonly<{
  * @param port the usual one when empty; another free one when that is taken; 0 for any
  */
 export async function serveWorkspace(
-  workspace: Workspace,
+  app: RunningApp,
   { port = USUAL_PORT, screens = SCREENS }: Readonly<{ port?: number; screens?: string }> = {},
 ): Promise<Serving> {
   const pairing = makePairingCode();
@@ -34,7 +34,7 @@ export async function serveWorkspace(
   let actual = port;
   const server = createServer((request, response) => {
     void answerHttp(
-      { workspace, pairing, screens, commandToken, hosts: () => [`${HERE}:${actual}`, `localhost:${actual}`] },
+      { app, pairing, screens, commandToken, hosts: () => [`${HERE}:${actual}`, `localhost:${actual}`] },
       request,
       response,
     );
@@ -42,7 +42,7 @@ export async function serveWorkspace(
   await listen(server, port).catch(() => listen(server, 0));
   actual = (server.address() as AddressInfo).port;
   const address = `http://${HERE}:${actual}/`;
-  workspace.tell({ address, token: commandToken });
+  app.tell({ address, token: commandToken });
   return {
     address,
     pairingAddress: `${address}pair?code=${pairing.code}`,
