@@ -63,7 +63,7 @@ export function ruledParagraph(pen: Pen, words: Rich, style: Style = STYLES.smal
   need(pen, Math.min(block.height, 40) + 6);
   strokeLine(pen, pen.left, pen.y, pen.right, pen.y, RULES.thin);
   pen.y += 4;
-  place(pen, block, 4, true);
+  place(pen, block, 2, true);
 }
 
 export type SignatureLine = Readonly<{ label: Rich; share?: number; written?: Rich }>;

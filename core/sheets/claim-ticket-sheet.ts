@@ -21,15 +21,15 @@ export function drawClaimTicket(fonts: Fonts, paper: ClaimTicketPaper): Promise<
   const pen = startSheet(fonts, paper.head, title);
   drawParties(pen, paper);
   drawPieces(pen, paper);
-  leave(pen, 6);
+  leave(pen, 3);
   columns(
     pen,
-    0.56,
+    0.5,
     16,
     (left) => drawAsked(left, paper),
     (right) => drawAgreement(right, paper),
   );
-  leave(pen, 4);
+  leave(pen, 1);
   ruledParagraph(pen, paper.terms);
   drawSignature(pen, paper);
   return finishSheet(pen, paper.head, title);
@@ -50,7 +50,7 @@ function drawPieces(pen: Pen, paper: ClaimTicketPaper): void {
   table(pen, {
     heading: 'What you left with us',
     columns: [
-      { title: 'Tag', width: 84 },
+      { title: 'Tag', width: 80 },
       { title: 'Casting', width: { share: 1 } },
       { title: 'Came with it', width: { share: 1 } },
       { title: 'Condition seen at arrival', width: { share: 1 } },
@@ -136,7 +136,7 @@ function drawAgreement(pen: Pen, paper: ClaimTicketPaper): void {
     ],
   ];
   const said = paper.said === '' ? [] : [text(pen, [{ b: 'You said: ' }, paper.said], STYLES.small, width)];
-  const block = stack([framed(pen, promise, width), ...pairs.map((pair) => titleBlock(pen, pair, width)), ...said], 7);
+  const block = stack([framed(pen, promise, width), ...pairs.map((pair) => titleBlock(pen, pair, width)), ...said], 5);
   place(pen, block, 4, true);
   for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
 }
@@ -144,8 +144,8 @@ function drawAgreement(pen: Pen, paper: ClaimTicketPaper): void {
 function drawSignature(pen: Pen, paper: ClaimTicketPaper): void {
   const { signature } = paper;
   // The blank line, the signature and the bar belong together at the end of the last page.
-  need(pen, 92);
-  place(pen, blank(pen, 'Anything else left:', 300), 2);
+  need(pen, 78);
+  place(pen, blank(pen, 'Anything else left:', 300));
   if (signature.png) drawWritten(pen, signature.png);
   signatures(
     pen,
@@ -153,7 +153,7 @@ function drawSignature(pen: Pen, paper: ClaimTicketPaper): void {
       { label: signature.label, share: 2.4, ...(signature.written && { written: signature.written }) },
       { label: 'Date', ...(signature.date && { written: signature.date }) },
     ],
-    signature.png ? 0 : 8,
+    signature.png ? 0 : 4,
   );
   place(pen, bar(pen, 'Bring this ticket or identification to collect', widthOf(pen)));
 }

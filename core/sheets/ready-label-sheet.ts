@@ -52,9 +52,9 @@ function labelBlock(ink: Ink, paper: ReadyLabelPaper, label: Label, width: numbe
     width,
     height,
     draw(x, y) {
-      ready.draw(x + EDGE, y + EDGE - 4);
+      ready.draw(x + EDGE, y + EDGE - 2);
       if (tall) rack.draw(x + EDGE, y + EDGE + ready.height + 14);
-      else rack.draw(x + EDGE + ready.width + 12, y + EDGE - 4);
+      else rack.draw(x + EDGE + ready.width + 12, y + EDGE - 1);
       foot.draw(x + EDGE, y + height - EDGE - foot.height);
       square.draw(x + width - EDGE - square.width, y + height - EDGE - square.height);
     },

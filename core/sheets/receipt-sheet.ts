@@ -23,7 +23,7 @@ export function drawReceipt(fonts: Fonts, paper: ReceiptPaper): Promise<Uint8Arr
   const width = widthOf(pen);
   const amount = stack([
     text(pen, 'Received', STYLES.body, width - 16),
-    text(pen, `${paper.currency} ${paper.amount}`, STYLES.number, width - 16),
+    text(pen, `${paper.currency} ${paper.amount}`, { ...STYLES.number, spacing: 0 }, width - 16),
   ]);
   place(pen, framed(pen, amount, width), 10);
   if (paper.lines.length > 0) chargeTable(pen, 'For', paper.lines, paper.currency);

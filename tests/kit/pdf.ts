@@ -29,9 +29,9 @@ export const pagesOf = (bytes: Uint8Array): string[] =>
     .slice(0, -1)
     .map((page) => page.replace(/\s+/g, ' ').trim());
 
-/** All text in reading order, words separated by one space. */
+/** All text in the order in which it was drawn, words separated by one space. */
 export const textOf = (bytes: Uint8Array): string =>
-  inFolder(bytes, (file) => run('pdftotext', [file, '-']))
+  inFolder(bytes, (file) => run('pdftotext', ['-raw', file, '-']))
     .replace(/\s+/g, ' ')
     .trim();
 
