@@ -185,22 +185,6 @@ export const AddedCasting = z.object({
 });
 
 export const castingsContract = {
-  'castings/confirm-metal': command({
-    may: 'floor:work',
-    input: z.strictObject({
-      castingId,
-      material: z.enum(['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other'], {
-        error: 'Say what metal it is. Bare casting, two places, away from inserts and studs; both hold: iron.',
-      }),
-      how: z.enum(['known', 'magnet']),
-    }),
-    output: z.object({
-      version: z.int(),
-      metal: MetalSchema,
-      /** What no longer fits the metal, in words; empty when nothing changed. */
-      warnings: z.array(z.string()),
-    }),
-  }),
   'castings/mark-condition': command({
     may: 'floor:work',
     input: z.strictObject({ castingId, mark: NewMark }),

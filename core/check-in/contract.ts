@@ -16,6 +16,7 @@ import {
   words,
 } from '../kernel/schemas.ts';
 import { FileInput } from '../photos/contract.ts';
+import { MetalSchema } from '../state/contract.ts';
 import { PromiseWish, ticketFields } from '../tickets/contract.ts';
 
 const Amount = CentsSchema.refine((value) => value >= 0, 'An amount is not below 0.');
@@ -230,6 +231,23 @@ export const checkInContract = {
       version: z.int(),
       takenOver: z.array(TakenOverSchema),
       identityHold: z.string().nullable(),
+    }),
+  }),
+  /** What no longer fits the metal gives way to what does. */
+  'castings/confirm-metal': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      castingId: idOf<'casting'>(),
+      material: z.enum(['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other'], {
+        error: 'Say what metal it is. Bare casting, two places, away from inserts and studs; both hold: iron.',
+      }),
+      how: z.enum(['known', 'magnet']),
+    }),
+    output: z.object({
+      version: z.int(),
+      metal: MetalSchema,
+      /** What no longer fits the metal, in words; empty when nothing changed. */
+      warnings: z.array(z.string()),
     }),
   }),
   /** Put on the wrong ticket: moves with its tag before its first operation. */

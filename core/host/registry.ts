@@ -1,9 +1,14 @@
 /** The features as the host runs them. A new feature adds its line here and in core/app-contract.ts. */
+
+import { castings } from '../castings/handlers.ts';
 import { catalogue } from '../catalogue/handlers.ts';
 import { customers } from '../customers/handlers.ts';
 import type { WriteDb } from '../db/query.ts';
+import { intake } from '../intake/handlers.ts';
 import type { TicketId } from '../kernel/ids.ts';
 import { opening } from '../opening/handlers.ts';
+import { photos } from '../photos/handlers.ts';
+import { racks } from '../racks/handlers.ts';
 import { rates } from '../rates/handlers.ts';
 import { indexNoted } from '../search/store.ts';
 import { shop } from '../shop/handlers.ts';
@@ -13,7 +18,20 @@ import { terms } from '../terms/handlers.ts';
 import { tickets } from '../tickets/handlers.ts';
 import type { Feature } from './implement.ts';
 
-export const features: readonly Feature[] = [shop, staff, catalogue, rates, customers, terms, tickets, opening];
+export const features: readonly Feature[] = [
+  shop,
+  staff,
+  catalogue,
+  rates,
+  customers,
+  terms,
+  tickets,
+  castings,
+  intake,
+  photos,
+  racks,
+  opening,
+];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */
 const projections: readonly ((db: WriteDb, touched: readonly TicketId[]) => void)[] = [projectTickets];
