@@ -54,6 +54,17 @@ export function Band({
   );
 }
 
+/** The band before anybody works here: name, shop, and whether it is the practice shop. */
+export function PlainBand({ words, practice = false }: { words: string; practice?: boolean }) {
+  return (
+    <header className={classes(css.band, css.plain)}>
+      <span className={css.name}>Benchtag</span>
+      {practice && <span className={css.practice}>PRACTICE</span>}
+      <span>{words}</span>
+    </header>
+  );
+}
+
 function FindField({ find, bench }: { find: FindBox; bench: boolean }) {
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => {

@@ -30,6 +30,12 @@ const queries = new QueryClient({
 setLight(rememberedLight());
 const client = openClient();
 refreshOnChange(client, queries);
+client.onChange((what) => {
+  if (what.name !== 'shop/other-workspace') return;
+  // Another shop stands behind this page now: nothing of the one before may stay on it.
+  window.location.hash = '';
+  window.location.reload();
+});
 const acts = listenForActs(window);
 
 const place = document.getElementById('root');

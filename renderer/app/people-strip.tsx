@@ -1,5 +1,6 @@
 /** Who works here: change person with one touch, sign out, and on a bench screen the way to the other areas. */
 import { useAppCommand, useAppQuery, useClient, useLink } from '../client/use-app.ts';
+import { useFace } from '../client/use-shop.ts';
 import { Button } from '../kit/button.tsx';
 import { ErrorNote } from '../kit/notice.tsx';
 import type { Area } from './areas.ts';
@@ -17,6 +18,8 @@ export function PeopleStrip({
   const { person } = useLink();
   const names = useAppQuery('staff/list-sign-in-names', {});
   const signOut = useAppCommand('staff/sign-out');
+  const leave = useAppCommand('shop/leave-practice-shop');
+  const practice = useFace().data?.practice ?? false;
   const change = (to: number | null) => {
     rememberPerson(to);
     client.actAs(to);
@@ -38,12 +41,17 @@ export function PeopleStrip({
       >
         Sign out
       </Button>
+      {practice && (
+        <Button kind="out" onPress={() => void leave.send({})} working={leave.pending}>
+          Leave the practice shop
+        </Button>
+      )}
       {areas.map((area) => (
         <Button key={area.key} href={`#${area.path}`} onPress={onDone}>
           {area.words}
         </Button>
       ))}
-      <ErrorNote error={signOut.error} />
+      <ErrorNote error={signOut.error ?? leave.error} />
     </section>
   );
 }

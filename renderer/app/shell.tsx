@@ -5,6 +5,7 @@ import { useFace } from '../client/use-shop.ts';
 import { Button } from '../kit/button.tsx';
 import { ErrorNote } from '../kit/notice.tsx';
 import { Pane, Waiting } from '../kit/pane.tsx';
+import { PlainBand } from './band.tsx';
 import { Frame } from './frame.tsx';
 import { rememberedPerson, rememberPerson } from './person-memory.ts';
 import css from './shell.module.css';
@@ -27,9 +28,12 @@ export function Shell() {
   }
   if (!face.data.set) {
     return (
-      <Pane>
-        <FirstRun />
-      </Pane>
+      <>
+        <PlainBand words="first day" />
+        <Pane>
+          <FirstRun />
+        </Pane>
+      </>
     );
   }
   return <Doors idleMinutes={face.data.idleMinutes} shopName={face.data.name} practice={face.data.practice} />;
@@ -60,12 +64,12 @@ function Doors({ idleMinutes, shopName, practice }: { idleMinutes: number; shopN
   if (person === null || me.error) {
     if (!tried && names.isPending) return <Waiting />;
     return (
-      <div className={css.alone}>
-        <p className={css.shop}>
-          Benchtag <b>{shopName}</b> {practice && <b>PRACTICE</b>}
-        </p>
-        <SignIn />
-      </div>
+      <>
+        <PlainBand words={shopName} practice={practice} />
+        <main className={css.alone}>
+          <SignIn />
+        </main>
+      </>
     );
   }
   // Another person starts on pages of their own; the same person finds theirs as they left it.

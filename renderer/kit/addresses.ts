@@ -3,7 +3,7 @@
 export const CHECK_IN = '#/counter/check-in';
 export const QUOTE = '#/counter/quote';
 /** Checking in for a customer we know. */
-export const checkInFor = (customer: number): string => `#/counter/check-in?customer=${customer}`;
+export const checkInFor = (customer: number): string => `#/counter/check-in/for/${customer}`;
 export const ticketAddress = (number: number): string => `#/counter/ticket/${number}`;
 /** A question to the customer: added work 2 of ticket 10482. */
 export const askedAddress = (ticket: number, question: number): string =>

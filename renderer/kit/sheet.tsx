@@ -80,6 +80,16 @@ export function TitleBlock({
   );
 }
 
+/** The name of a page, for a screen reader and the window's title; the page itself shows it by what stands on it. */
+export function PageName({ children }: { children: string }) {
+  return (
+    <>
+      <title>{`${children} - Benchtag`}</title>
+      <h1 className={css.spoken}>{children}</h1>
+    </>
+  );
+}
+
 /** Label over value. */
 export function TitleCell({
   label,

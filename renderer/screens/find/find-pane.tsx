@@ -12,7 +12,7 @@ import { keysOf, useAct } from '../../kit/keyboard.ts';
 import { ErrorNote } from '../../kit/notice.tsx';
 import { Waiting } from '../../kit/pane.tsx';
 import { Row, RowGroup, Rows } from '../../kit/rows.tsx';
-import { Sheet, SheetFoot } from '../../kit/sheet.tsx';
+import { PageName, Sheet, SheetFoot } from '../../kit/sheet.tsx';
 import { Tag } from '../../kit/tag.tsx';
 import css from './find-pane.module.css';
 import { CallForm } from './parts/call-form.tsx';
@@ -48,6 +48,7 @@ function Results({ found, onLeave }: { found: Found; onLeave: () => void }) {
   const nothing = found.tickets.length + found.customers.length + found.castings.length === 0;
   return (
     <RowGroup>
+      <PageName>Find</PageName>
       <div className={css.found} data-find-results="" aria-live="polite">
         <Sheet
           title={speaks ? 'Say this' : 'Found'}

@@ -5,12 +5,11 @@ import { useAppCommand, useClient } from '../../client/use-app.ts';
 import { keepTyped, useTyped } from '../../client/use-draft.ts';
 import { Button, GoButton } from '../../kit/button.tsx';
 import { ErrorNote } from '../../kit/notice.tsx';
-import { Sheet, SheetHead } from '../../kit/sheet.tsx';
+import { PageName, Sheet, SheetHead } from '../../kit/sheet.tsx';
 import css from './first-run-screen.module.css';
 import { EMPTY_SHOP, firstMissing, isShopTyped, type ShopTyped, shopInput } from './first-run-text.ts';
 import { HowItPrints } from './parts/how-it-prints.tsx';
 import { FirstPersonFields, ShopFields } from './parts/shop-fields.tsx';
-import { usePracticeDoor } from './use-practice-door.ts';
 
 const SHOWN = [
   'name',
@@ -34,7 +33,7 @@ export function FirstRunScreen() {
   const [pin, setPin] = useState('');
   const open = useAppCommand('shop/first-run');
   const signIn = useAppCommand('staff/sign-in');
-  const practice = usePracticeDoor();
+  const practice = useAppCommand('shop/open-practice-shop');
   const set = (changes: Partial<ShopTyped>) => change((before) => ({ ...before, ...changes }));
   const fields = open.error?.reply.fields ?? {};
 
@@ -49,6 +48,7 @@ export function FirstRunScreen() {
 
   return (
     <main className={css.page}>
+      <PageName>First day</PageName>
       <Sheet title="Fill in the title block" note="it heads every sheet you print. Change it any day in Shop" scroll>
         <ShopFields shop={shop} set={set} errors={fields} />
         <SheetHead title="Who works here" note="you are the owner; the others follow in Shop, People" />
@@ -69,12 +69,10 @@ export function FirstRunScreen() {
             >
               Open the shop, check in castings
             </GoButton>
-            {practice && (
-              <Button kind="out" onPress={practice.open} working={practice.pending}>
-                Try it with a practice shop. It is kept apart and thrown away
-              </Button>
-            )}
-            <ErrorNote error={open.error ?? signIn.error ?? practice?.error} fieldsShown={SHOWN} />
+            <Button kind="out" onPress={() => void practice.send({})} working={practice.pending}>
+              Try it with a practice shop. It is kept apart and thrown away
+            </Button>
+            <ErrorNote error={open.error ?? signIn.error ?? practice.error} fieldsShown={SHOWN} />
           </div>
         </Sheet>
       </div>

@@ -1,0 +1,102 @@
+/** One thing asked for: shop's words with theirs beside, count, price with its working, and why it cannot be had. */
+import { useState } from 'react';
+import { useFormat } from '../../../../client/use-shop.ts';
+import { Button } from '../../../../kit/button.tsx';
+import { Field } from '../../../../kit/field.tsx';
+import type { linesOf, Quote } from '../quote.ts';
+import type { WishTyped } from '../typed.ts';
+import css from './work-asked.module.css';
+
+export function WishRow({
+  wish,
+  lines,
+  refusals,
+  onChange,
+  codeOf,
+  onDrop,
+}: {
+  wish: WishTyped;
+  lines: ReturnType<typeof linesOf>;
+  refusals: Quote['refusals'];
+  onChange: (changes: Partial<WishTyped>) => void;
+  /** Code of an operation of the catalogue by its id. */
+  codeOf: (id: number) => string | null;
+  onDrop: () => void;
+}) {
+  const format = useFormat();
+  const [open, setOpen] = useState(false);
+  const asks = lines.some((line) => line.asksQuantity);
+  const inside = lines[0]?.inside.length ?? 0;
+  const prices = [...new Set(lines.map((line) => line.priceWords))].join('; ');
+  return (
+    <>
+      <tr>
+        <td>
+          <button type="button" className={css.name} aria-expanded={open} onClick={() => setOpen(!open)}>
+            {wish.words}
+          </button>
+          {wish.said !== '' && wish.said !== wish.words && <small>they said "{wish.said}"</small>}
+          {inside > 0 && <small>{inside} operations inside</small>}
+          {wish.kind === 'said' && <small>kept as they said it; the ticket finds our word for it</small>}
+        </td>
+        <td className={css.figure}>{lines.map((line) => line.quantityWords).join(', ')}</td>
+        <td className={css.price}>{prices}</td>
+        <td className={css.figure}>
+          {lines.length > 0 ? format.money(lines.reduce((sum, line) => sum + line.amount, 0)) : ''}
+        </td>
+      </tr>
+      {(open || asks || refusals.length > 0) && (
+        <tr className={css.detail}>
+          <td colSpan={4}>
+            {refusals.map((refusal) => (
+              <div key={refusal.words} className={css.refusal} role="alert">
+                <b>{refusal.words}</b>
+                {refusal.fits.map((fit) => (
+                  <Button
+                    key={fit.operationKindId}
+                    onPress={() =>
+                      onChange({
+                        kind: 'operation',
+                        id: fit.operationKindId,
+                        code: codeOf(fit.operationKindId),
+                        words: fit.words,
+                        said: wish.said || wish.words,
+                      })
+                    }
+                  >
+                    {fit.words} instead
+                  </Button>
+                ))}
+              </div>
+            ))}
+            {(open || asks) && (
+              <div className={css.more}>
+                <Field
+                  label="How many"
+                  inputMode="numeric"
+                  value={wish.quantity}
+                  placeholder={lines[0]?.quantityWords ?? ''}
+                  onChange={(quantity) => onChange({ quantity })}
+                  error={asks && wish.quantity === '' ? 'Say how many.' : undefined}
+                />
+                <Field label="What they called it" value={wish.said} onChange={(said) => onChange({ said })} />
+                <Field
+                  label="Note"
+                  placeholder="only the exhausts"
+                  value={wish.note}
+                  onChange={(note) => onChange({ note })}
+                />
+              </div>
+            )}
+            {open && lines.map((line) => <p key={`${line.castingKey}-${line.working}`}>{line.working}</p>)}
+            {(open || refusals.length > 0) && (
+              <Button kind="out" onPress={onDrop}>
+                Take {wish.words} off
+              </Button>
+            )}
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
