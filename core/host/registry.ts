@@ -10,6 +10,7 @@ import { opening } from '../opening/handlers.ts';
 import { photos } from '../photos/handlers.ts';
 import { racks } from '../racks/handlers.ts';
 import { rates } from '../rates/handlers.ts';
+import { readings } from '../readings/handlers.ts';
 import { indexNoted } from '../search/store.ts';
 import { shop } from '../shop/handlers.ts';
 import { staff } from '../staff/handlers.ts';
@@ -30,6 +31,7 @@ export const features: readonly Feature[] = [
   intake,
   photos,
   racks,
+  readings,
   opening,
 ];
 

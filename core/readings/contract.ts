@@ -3,11 +3,10 @@ import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import type { Day } from '../kernel/days.ts';
 import type { LimitId, ReadingId, ToolId } from '../kernel/ids.ts';
-import type { Typed } from '../kernel/measure.ts';
 import { UNIT_CODES } from '../kernel/measure-units.ts';
 import { DaySchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
 import type { Tool } from './compute/model.ts';
-import type { Cell, Column, LimitShown, Sheet, ShimPlan } from './compute/sheet-model.ts';
+import type { LimitShown, Preview, Sheet, ShimChoices } from './compute/sheet-model.ts';
 
 const Stage = z.enum(['before', 'after']);
 const Side = z.enum(['I', 'E', 'any']);
@@ -45,36 +44,6 @@ export type TableListed = Readonly<{
   summary: string;
   /** Code of the operation whose screen opens with it. */
   operation: string | null;
-}>;
-
-/** What a half-typed figure would become. */
-export type Preview = Readonly<{
-  read: Typed;
-  /** `= 0.3438 in`, shown beside the field before it is kept; empty when it is exactly what was typed. */
-  becomes: string;
-  /** The question about an unlikely figure, with what was probably meant; null when it looks right. */
-  doubt: Readonly<{ question: string; meant: Readonly<{ typed: string; unit: string }> | null }> | null;
-  /** The cell and its column as they would stand; null when nothing can be kept. */
-  cell: Cell | null;
-  column: Column | null;
-  /** `1.0 under it makes 35.10 mm, load 241 N`; empty for other tables. */
-  sentence: string;
-}>;
-
-/** Every stack of shims that could go under one spring, best first. */
-export type ShimChoices = Readonly<{
-  label: string;
-  /** Null when the height is not measured or there is no target. */
-  best: ShimPlan | null;
-  candidates: readonly Readonly<{
-    text: string;
-    heightText: string;
-    /** Height less target, with its sign. */
-    errorText: string;
-    loadText: string | null;
-    within: boolean;
-  }>[];
-  advice: readonly string[];
 }>;
 
 /** A limit in force for a casting. */

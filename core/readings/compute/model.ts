@@ -61,6 +61,7 @@ export type Tool = Readonly<{
   uncertaintyBp: number | null;
   nextDue: Day | null;
   overdue: boolean;
+  retired: boolean;
 }>;
 
 export type LimitFor = 'shop' | 'customer_instruction' | 'engine_type' | 'casting_type' | 'this_job';
@@ -164,6 +165,6 @@ export type Facts = Readonly<{
   valveLift: number | null;
   system: 'inch' | 'metric';
   guard: boolean;
-  /** Signed off: corrections need a reason and a reopened casting. */
-  locked: boolean;
+  /** When it was signed off; null while readings may be taken. */
+  lockedSince: Moment | null;
 }>;

@@ -3,7 +3,7 @@ import type { Stage } from '../../catalogue/compute/bench-tables.ts';
 import type { Quantity, SpotKind } from '../../catalogue/compute/quantities.ts';
 import type { Moment } from '../../kernel/days.ts';
 import type { LimitId, ReadingId, SpotId } from '../../kernel/ids.ts';
-import type { EntryRule } from '../../kernel/measure.ts';
+import type { EntryRule, Typed } from '../../kernel/measure.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
 import type { Facts, LimitFor, Reading, ReadOn, Tool, Verdict, VerdictName } from './model.ts';
 
@@ -147,4 +147,34 @@ export type Sheet = Readonly<{
   notes: readonly string[];
   guard: boolean;
   locked: boolean;
+}>;
+
+/** What a half-typed figure would become. */
+export type Preview = Readonly<{
+  read: Typed;
+  /** `= 0.3438 in`, shown beside the field before it is kept; empty when it is exactly what was typed. */
+  becomes: string;
+  /** The question about an unlikely figure, with what was probably meant; null when it looks right. */
+  doubt: Readonly<{ question: string; meant: Readonly<{ typed: string; unit: string }> | null }> | null;
+  /** The cell and its column as they would stand; null when nothing can be kept. */
+  cell: Cell | null;
+  column: Column | null;
+  /** `1.0 under it makes 35.10 mm, load 241 N`; empty for other tables. */
+  sentence: string;
+}>;
+
+/** Every stack of shims that could go under one spring, best first. */
+export type ShimChoices = Readonly<{
+  label: string;
+  /** Null when the height is not measured or there is no target. */
+  best: ShimPlan | null;
+  candidates: readonly Readonly<{
+    text: string;
+    heightText: string;
+    /** Height less target, with its sign. */
+    errorText: string;
+    loadText: string | null;
+    within: boolean;
+  }>[];
+  advice: readonly string[];
 }>;

@@ -3,12 +3,14 @@
  * the export read. Pure; a table is data, so nothing here knows a quantity by name except the shims.
  */
 import type { BenchTable } from '../../catalogue/compute/bench-tables.ts';
-import { unitShape } from '../../kernel/measure-units.ts';
+import { withMark } from '../../kernel/measure-show.ts';
+import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from './bench.ts';
 import { cellAt } from './cells.ts';
 import { columnsOf, type Placed } from './columns.ts';
 import { showLimit } from './limit-words.ts';
 import type { Facts, Limit } from './model.ts';
+import { systemOfCasting } from './place.ts';
 import { entryRuleOf, rowDecimals, rowUnit } from './row-units.ts';
 import type { Column, LimitShown, Sheet, SheetRow } from './sheet-model.ts';
 import { pickingOf, shimPlanOf, spreadOf } from './shim-plan.ts';
@@ -21,7 +23,7 @@ type RowAsked = BenchTable['rows'][number];
 export function composeSheet(facts: Facts, table: BenchTable): Sheet {
   const bench = openBench(facts);
   const places = columnsOf(facts.spots, table.spotKind);
-  const system = systemOf(bench, table);
+  const system = systemOfCasting(bench);
   const rows = table.rows.flatMap((row) => rowOf(bench, row, places, system));
   const withShims = table.rows.some((row) => row.quantity === 'height-with-shim');
   const columns = places.map((place, index) => columnOf(bench, place, rows, index, withShims));
@@ -38,20 +40,11 @@ export function composeSheet(facts: Facts, table: BenchTable): Sheet {
     picking,
     pickingText: picking.map(({ text, count }) => `${count} × ${text}`).join(', '),
     spread: withShims ? spreadOf(rows) : null,
-    tools: facts.tools,
+    tools: facts.tools.filter((tool) => !tool.retired),
     notes: notesOf(facts, rows),
     guard: facts.guard,
-    locked: facts.locked,
+    locked: facts.lockedSince !== null,
   };
-}
-
-/** Inch or metric: of the first length in the table that has a limit, else the shop's. */
-function systemOf(bench: Bench, table: BenchTable): 'inch' | 'metric' {
-  for (const row of table.rows) {
-    const unit = limitsOf(bench, row)[0]?.limit.unit;
-    if (unit && unitShape(unit).family === 'length') return unit === 'in' ? 'inch' : 'metric';
-  }
-  return bench.facts.system;
 }
 
 type Sided = Readonly<{ side: 'I' | 'E' | 'any'; limit: Limit; shown: LimitShown }>;
@@ -77,12 +70,8 @@ function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: '
     const unit = bench.rows(row.quantity, spot, row.point, row.stage).current?.unit;
     return unit ? [unit] : [];
   });
-  const unit = rowUnit(
-    quantity,
-    limits.map((it) => it.limit.unit),
-    read,
-    system,
-  );
+  const own = limits.filter((it) => it.limit.forWhat !== 'shop').map((it) => it.limit.unit);
+  const unit = rowUnit(quantity, own, read, system);
   const cells = places.map(({ spot }) => cellAt(bench, { quantity, spot, point: row.point, stage: row.stage, unit }));
   return [
     {
@@ -100,11 +89,15 @@ function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: '
       shown: row.shown,
       entry: entryRuleOf(quantity, unit),
       choices: quantity.choices,
-      limits: limits.map((it) => it.shown),
+      limits: limits.map(({ shown }) => ({ ...shown, text: withOtherUnit(shown.text, shown.unit, unit) })),
       cells,
     },
   ];
 }
+
+/** A limit in another unit than its row says so. */
+const withOtherUnit = (text: string, unit: UnitCode, row: UnitCode | null): string =>
+  text === '' || unit === row ? text : withMark(text, unit);
 
 function columnOf(bench: Bench, place: Placed, rows: readonly SheetRow[], index: number, withShims: boolean): Column {
   const { verdict, row } = worstOf(rows, index);

@@ -1,0 +1,14 @@
+/** What the requests about readings, limits and gauges do. */
+import { implement } from '../host/implement.ts';
+import { readingsContract } from './contract.ts';
+import { limitHandlers } from './handlers/limits.ts';
+import { readingHandlers } from './handlers/readings.ts';
+import { tableHandlers } from './handlers/tables.ts';
+import { toolHandlers } from './handlers/tools.ts';
+
+export const readings = implement(readingsContract, {
+  ...tableHandlers,
+  ...readingHandlers,
+  ...limitHandlers,
+  ...toolHandlers,
+});
