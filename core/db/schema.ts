@@ -189,20 +189,7 @@ export type BenchTableTable = {
   code: string;
   words: string;
   casting_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover';
-  spot_kind:
-    | 'valve'
-    | 'cylinder'
-    | 'main'
-    | 'cam_journal'
-    | 'deck_corner'
-    | 'deck_line'
-    | 'chamber'
-    | 'lifter'
-    | 'plug'
-    | 'journal'
-    | 'rod'
-    | 'port'
-    | null;
+  spot_kind: 'valve' | 'cylinder' | 'main' | 'cam_journal' | 'deck_corner' | 'deck_line' | 'chamber' | 'lifter' | 'plug' | 'journal' | 'rod' | 'port' | null;
   operation_kind_id: Id<'operation_kind'> | null;
   created_at: Moment;
   created_by: Id<'staff'> | null;
@@ -432,18 +419,7 @@ export type CreditNoteLineTable = {
   words: string;
   quantity: number;
   amount_cents: Cents;
-  tax_class:
-    | 'labour_repair'
-    | 'labour_fabrication'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'deposit'
-    | 'storage'
-    | 'combined';
+  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
   created_at: Moment;
   created_by: Id<'staff'> | null;
 };
@@ -706,17 +682,7 @@ export type HoldTable = {
   ticket_id: Id<'ticket'>;
   casting_id: Id<'casting'> | null;
   operation_id: Id<'operation'> | null;
-  reason:
-    | 'customer_answer'
-    | 'parts'
-    | 'customer_parts'
-    | 'money'
-    | 'crack_or_scrap'
-    | 'sublet'
-    | 'machine_down'
-    | 'spec_question'
-    | 'out_of_limits'
-    | 'identity';
+  reason: 'customer_answer' | 'parts' | 'customer_parts' | 'money' | 'crack_or_scrap' | 'sublet' | 'machine_down' | 'spec_question' | 'out_of_limits' | 'identity';
   owner_role: 'counter' | 'parts' | 'lead';
   owner_id: Id<'staff'> | null;
   follow_up_on: Day;
@@ -778,31 +744,8 @@ export type InvoiceLineTable = {
   unit_price_e4: Generated<PriceE4>;
   working: string | null;
   amount_cents: Cents;
-  tax_class:
-    | 'labour_repair'
-    | 'labour_fabrication'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'deposit'
-    | 'storage'
-    | 'combined';
-  role:
-    | 'labour'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'rush'
-    | 'discount'
-    | 'minimum'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'storage'
-    | 'text';
+  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
+  role: 'labour' | 'part' | 'supplies' | 'fee' | 'rush' | 'discount' | 'minimum' | 'core' | 'sublet' | 'freight' | 'storage' | 'text';
   position: number;
   created_at: Moment;
   created_by: Id<'staff'> | null;
@@ -925,39 +868,8 @@ export type OpUseTable = {
   id: Generated<Id<'op_use'>>;
   operation_kind_id: Id<'operation_kind'>;
   casting_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover';
-  charge_unit:
-    | 'each'
-    | 'valve'
-    | 'guide'
-    | 'seat'
-    | 'spring'
-    | 'pocket'
-    | 'chamber'
-    | 'cylinder'
-    | 'bore'
-    | 'bank'
-    | 'surface'
-    | 'hole'
-    | 'stud'
-    | 'sleeve'
-    | 'plug'
-    | 'pin'
-    | 'rod'
-    | 'set'
-    | 'hour';
-  count_from:
-    | 'one'
-    | 'valves'
-    | 'guides'
-    | 'seats'
-    | 'springs'
-    | 'chambers'
-    | 'cylinders'
-    | 'decks'
-    | 'manifold_faces'
-    | 'sleeves'
-    | 'rods'
-    | 'ask';
+  charge_unit: 'each' | 'valve' | 'guide' | 'seat' | 'spring' | 'pocket' | 'chamber' | 'cylinder' | 'bore' | 'bank' | 'surface' | 'hole' | 'stud' | 'sleeve' | 'plug' | 'pin' | 'rod' | 'set' | 'hour';
+  count_from: 'one' | 'valves' | 'guides' | 'seats' | 'springs' | 'chambers' | 'cylinders' | 'decks' | 'manifold_faces' | 'sleeves' | 'rods' | 'ask';
   setup_s: Seconds;
   unattended_s: Generated<Seconds>;
   retired_on: Day | null;
@@ -991,15 +903,7 @@ export type OperationTable = {
   instruction: string | null;
   queue_rank: number | null;
   redo_of_id: Id<'operation'> | null;
-  redo_cause:
-    | 'setup'
-    | 'tool_wear'
-    | 'wrong_spec'
-    | 'wrong_part'
-    | 'damage'
-    | 'hidden_defect'
-    | 'customer_change'
-    | null;
+  redo_cause: 'setup' | 'tool_wear' | 'wrong_spec' | 'wrong_part' | 'damage' | 'hidden_defect' | 'customer_change' | null;
   chargeable: Generated<0 | 1>;
   finished_at: Moment | null;
   finished_by: Id<'staff'> | null;
@@ -1021,18 +925,7 @@ export type OperationKindTable = {
   wait_after: Generated<'none' | 'overnight' | 'working_days'>;
   wait_days: Generated<number>;
   gate: 'strip' | 'clean' | 'crack' | 'machine' | 'assemble' | 'final_clean' | 'none';
-  tax_class:
-    | 'labour_repair'
-    | 'labour_fabrication'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'deposit'
-    | 'storage'
-    | 'combined';
+  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
   two_signatures: Generated<0 | 1>;
   handling: Generated<0 | 1>;
   cautions: string | null;
@@ -1095,16 +988,7 @@ export type OrderRuleTable = {
   strength: 'hard' | 'soft';
   need: 'if_present' | 'must_exist';
   scope: 'casting' | 'pair' | 'ticket';
-  if_kind:
-    | 'head'
-    | 'block'
-    | 'intake_manifold'
-    | 'exhaust_manifold'
-    | 'crank'
-    | 'rod_set'
-    | 'flywheel'
-    | 'cover'
-    | null;
+  if_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover' | null;
   if_metal: 'iron' | 'aluminium' | 'other' | null;
   if_cam_layout: 'none' | 'side' | 'ohv' | 'sohc' | 'dohc' | null;
   if_fuel: 'petrol' | 'diesel' | 'gas' | 'other' | null;
@@ -1133,18 +1017,7 @@ export type PackageTable = {
   shop_words: string;
   customer_words: string;
   casting_kind: 'head' | 'block' | 'intake_manifold' | 'exhaust_manifold' | 'crank' | 'rod_set' | 'flywheel' | 'cover';
-  tax_class:
-    | 'labour_repair'
-    | 'labour_fabrication'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'deposit'
-    | 'storage'
-    | 'combined';
+  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
   not_inside: string | null;
   retired_on: Day | null;
   version: Generated<number>;
@@ -1289,36 +1162,8 @@ export type QuantityTable = {
   id: Generated<Id<'quantity'>>;
   code: string;
   words: string;
-  family:
-    | 'length'
-    | 'roughness'
-    | 'force'
-    | 'spring_rate'
-    | 'pressure'
-    | 'volume'
-    | 'angle'
-    | 'temperature'
-    | 'duration'
-    | 'torque'
-    | 'mass'
-    | 'count'
-    | 'ratio'
-    | 'choice'
-    | 'text';
-  spot_kind:
-    | 'valve'
-    | 'cylinder'
-    | 'main'
-    | 'cam_journal'
-    | 'deck_corner'
-    | 'deck_line'
-    | 'chamber'
-    | 'lifter'
-    | 'plug'
-    | 'journal'
-    | 'rod'
-    | 'port'
-    | null;
+  family: 'length' | 'roughness' | 'force' | 'spring_rate' | 'pressure' | 'volume' | 'angle' | 'temperature' | 'duration' | 'torque' | 'mass' | 'count' | 'ratio' | 'choice' | 'text';
+  spot_kind: 'valve' | 'cylinder' | 'main' | 'cam_journal' | 'deck_corner' | 'deck_line' | 'chamber' | 'lifter' | 'plug' | 'journal' | 'rod' | 'port' | null;
   derived: string | null;
   side_matters: Generated<0 | 1>;
   entry_rule: Generated<'none' | 'implied' | 'last_digits'>;
@@ -1570,19 +1415,7 @@ export type SizeWantedTable = {
 export type SpotTable = {
   id: Generated<Id<'spot'>>;
   casting_type_id: Id<'casting_type'>;
-  kind:
-    | 'valve'
-    | 'cylinder'
-    | 'main'
-    | 'cam_journal'
-    | 'deck_corner'
-    | 'deck_line'
-    | 'chamber'
-    | 'lifter'
-    | 'plug'
-    | 'journal'
-    | 'rod'
-    | 'port';
+  kind: 'valve' | 'cylinder' | 'main' | 'cam_journal' | 'deck_corner' | 'deck_line' | 'chamber' | 'lifter' | 'plug' | 'journal' | 'rod' | 'port';
   label: string;
   bench_order: number;
   row: Generated<number>;
@@ -1683,18 +1516,7 @@ export type TaxRateTable = {
 export type TaxRateClassTable = {
   id: Generated<Id<'tax_rate_class'>>;
   tax_rate_id: Id<'tax_rate'>;
-  tax_class:
-    | 'labour_repair'
-    | 'labour_fabrication'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'deposit'
-    | 'storage'
-    | 'combined';
+  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
   created_at: Moment;
   created_by: Id<'staff'> | null;
 };
@@ -1901,18 +1723,7 @@ export type WorkLineTable = {
   line_minimum_cents: Generated<Cents>;
   net: Generated<0 | 1>;
   amount_cents: Cents;
-  tax_class:
-    | 'labour_repair'
-    | 'labour_fabrication'
-    | 'part'
-    | 'supplies'
-    | 'fee'
-    | 'core'
-    | 'sublet'
-    | 'freight'
-    | 'deposit'
-    | 'storage'
-    | 'combined';
+  tax_class: 'labour_repair' | 'labour_fabrication' | 'part' | 'supplies' | 'fee' | 'core' | 'sublet' | 'freight' | 'deposit' | 'storage' | 'combined';
   price_day: Day;
   option_id: Id<'added_work_option'> | null;
   count_note: string | null;
@@ -2079,31 +1890,4 @@ export type Schema = {
 };
 
 /** Tables whose rows carry a version. */
-export type Versioned =
-  | 'added_work'
-  | 'casting'
-  | 'casting_type'
-  | 'condition_kind'
-  | 'customer'
-  | 'customer_person'
-  | 'device'
-  | 'engine_type'
-  | 'factor'
-  | 'finding_kind'
-  | 'fixture'
-  | 'operation'
-  | 'operation_kind'
-  | 'order_rule'
-  | 'package'
-  | 'part_line'
-  | 'quantity'
-  | 'rack_place'
-  | 'shop_setting'
-  | 'staff'
-  | 'stock_item'
-  | 'tax_rate'
-  | 'terms'
-  | 'ticket'
-  | 'tool'
-  | 'work_centre'
-  | 'work_line';
+export type Versioned = 'added_work' | 'casting' | 'casting_type' | 'condition_kind' | 'customer' | 'customer_person' | 'device' | 'engine_type' | 'factor' | 'finding_kind' | 'fixture' | 'operation' | 'operation_kind' | 'order_rule' | 'package' | 'part_line' | 'quantity' | 'rack_place' | 'shop_setting' | 'staff' | 'stock_item' | 'tax_rate' | 'terms' | 'ticket' | 'tool' | 'work_centre' | 'work_line';
