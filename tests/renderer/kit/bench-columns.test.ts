@@ -6,9 +6,7 @@ const spot = (label: string, row: number, benchOrder: number): ColumnSpot => ({
   label,
   row,
   benchOrder,
-  bank: 'none',
-  side: label.includes('E') ? 'E' : 'I',
-  cylinder: Number(label[0]),
+  group: label.includes('E') ? 'EXHAUST SIDE' : 'INTAKE SIDE',
 });
 const twinCam = ['1I1', '1I2', '2I1', '2I2']
   .map((label, n) => spot(label, 1, n + 1))

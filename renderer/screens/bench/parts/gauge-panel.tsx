@@ -1,0 +1,93 @@
+/** Which gauge is in the hand, what the height is read on, which rows are shown: set now and then, not for each reading. */
+import type { ReadOn } from '#core/readings/compute/model.ts';
+import type { Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
+import { useAppCommand } from '../../../client/use-app.ts';
+import { Button } from '../../../kit/button.tsx';
+import { Choice } from '../../../kit/choice.tsx';
+import { ErrorNote } from '../../../kit/notice.tsx';
+import type { Gauge } from '../hooks/use-preview.ts';
+import { labelOf } from '../reading-view.ts';
+import css from './gauge-panel.module.css';
+
+const READ_ON: readonly { value: ReadOn; words: string }[] = [
+  { value: 'bare_pocket', words: 'bare pocket' },
+  { value: 'cup', words: 'cup' },
+  { value: 'cup_and_shim', words: 'cup and shim' },
+];
+
+export function GaugePanel({
+  sheet,
+  gauge,
+  onGauge,
+  onPaper,
+  onClose,
+}: {
+  sheet: Sheet;
+  gauge: Gauge;
+  onGauge: (gauge: Gauge) => void;
+  onPaper: () => void;
+  onClose: () => void;
+}) {
+  const heights = sheet.rows.some((row) => row.quantity === 'installed-height');
+  const hidden = sheet.rows.filter((row) => !row.shown);
+  return (
+    <section className={css.panel} aria-label="Gauge and paper">
+      <div>
+        <h3>Gauge in the hand</h3>
+        <div className={css.buttons}>
+          {sheet.tools.map((tool) => (
+            <Button key={tool.id} pressed={tool.id === gauge.tool} onPress={() => onGauge({ ...gauge, tool: tool.id })}>
+              {tool.name}
+              {tool.overdue && ', check overdue'}
+            </Button>
+          ))}
+          <Button pressed={gauge.tool === null} onPress={() => onGauge({ ...gauge, tool: null })}>
+            not named
+          </Button>
+        </div>
+      </div>
+      {heights && (
+        <Choice
+          label="Height is read on"
+          options={READ_ON}
+          value={gauge.readOn}
+          onChange={(readOn) => onGauge({ ...gauge, readOn })}
+        />
+      )}
+      {hidden.length > 0 && <HiddenRows sheet={sheet} rows={hidden} />}
+      <div className={css.foot}>
+        <Button onPress={onPaper}>Type from paper</Button>
+        <Button onPress={onClose}>Back to readings</Button>
+      </div>
+    </section>
+  );
+}
+
+function HiddenRows({ sheet, rows }: { sheet: Sheet; rows: readonly SheetRow[] }) {
+  const show = useAppCommand('readings/show-row');
+  return (
+    <div>
+      <h3>Rows not shown for this casting</h3>
+      <div className={css.buttons}>
+        {rows.map((row) => (
+          <Button
+            key={row.key}
+            onPress={() =>
+              void show.send({
+                casting: sheet.casting.id,
+                table: sheet.table.code,
+                quantity: row.quantity,
+                point: row.point,
+                stage: row.stage,
+                shown: true,
+              })
+            }
+          >
+            Show {labelOf(row)}
+          </Button>
+        ))}
+      </div>
+      <ErrorNote error={show.error} />
+    </div>
+  );
+}

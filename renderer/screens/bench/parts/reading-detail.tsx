@@ -1,0 +1,202 @@
+/** The place the hand is at: what is typed, how it would read, where it falls between the limits, what to do. */
+import type { Cell, Column, LimitShown, Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
+import { LimitScale } from '../../../kit/bench-limit-scale.tsx';
+import { Verdict } from '../../../kit/mark.tsx';
+import type { Preview } from '../bench-casting.ts';
+import type { ReadingEntry } from '../hooks/use-reading-entry.ts';
+import { colourOf, limitFor, markOf, type Spot } from '../reading-view.ts';
+import { perUnit } from '../unit-sizes.ts';
+import css from './reading-detail.module.css';
+import { ReadingQuestion } from './reading-question.tsx';
+
+export function ReadingDetail({
+  entry,
+  spot,
+  text,
+  position,
+  field,
+}: {
+  entry: ReadingEntry;
+  spot: Spot;
+  text: string;
+  /** `valve 15 of 16`. */
+  position: string;
+  field: React.ReactNode;
+}) {
+  const { preview, question } = entry;
+  const { row, column, cell, sheet } = spot;
+  return (
+    <section className={css.detail} aria-label={`${column.label}, ${row.words}`}>
+      <div className={css.head}>
+        <b className={css.label}>{column.label}</b>
+        <span className={css.words}>
+          {row.point ? `${row.words}, ${row.pointWords}` : row.words}
+          <br />
+          <span className={css.quiet}>{[column.words, position].filter(Boolean).join(', ')}</span>
+        </span>
+        {field}
+      </div>
+      {question && <ReadingQuestion question={question} text={text} onTake={entry.take} onAgain={entry.again} />}
+      {!question && preview?.becomes && <p className={css.becomes}>{preview.becomes}</p>}
+      {!question && <Scale spot={spot} preview={preview} />}
+      <div role="status" className={css.say}>
+        {preview ? <Said preview={preview} /> : <Standing spot={spot} />}
+      </div>
+      {!preview && cell && <Before cell={cell} onTakeBack={entry.takeBack} />}
+      <Foot sheet={sheet} column={column} />
+    </section>
+  );
+}
+
+/** The figure between its limits: with shims under it where there are shims, else as read. */
+function Scale({ spot, preview }: { spot: Spot; preview: Preview | undefined }) {
+  const judged = judgedRow(spot);
+  const limit = limitFor(judged, spot.column.side) ?? limitFor(spot.row, spot.column.side);
+  if (!limit) return <p className={css.source}>No limit known for {spot.row.words}.</p>;
+  const n = spot.sheet.columns.indexOf(spot.column);
+  const shown = preview ? (preview.cell ?? undefined) : judged.cells[n];
+  const verdict = preview?.column?.verdict ?? shown?.verdict ?? null;
+  return (
+    <div>
+      <LimitScale
+        low={limit.low}
+        high={limit.high}
+        target={limit.target}
+        value={shown?.value ?? null}
+        perUnit={perUnit(limit.unit)}
+        verdict={colourOf(verdict)}
+        words={`Limits ${limit.text}, ${preview?.column?.word ?? shown?.word ?? 'not measured'}`}
+      />
+      <Source limit={limit} />
+    </div>
+  );
+}
+
+/** Where shims decide, the height with them is judged, not the bare one. */
+const judgedRow = ({ sheet, row }: Spot): SheetRow =>
+  (row.quantity === 'installed-height' && sheet.rows.find((one) => one.quantity === 'height-with-shim')) || row;
+
+function Source({ limit }: { limit: LimitShown }) {
+  return (
+    <p className={css.source}>
+      <b>
+        {limit.targetText && `target ${limit.targetText}`}
+        {limit.targetText && limit.text && ', '}
+        {limit.text}
+      </b>{' '}
+      {limit.source}
+      {!limit.checked && ', not checked'}
+      {limit.notes.map((note) => `. ${note}`).join('')}
+    </p>
+  );
+}
+
+function Said({ preview }: { preview: Preview }) {
+  const mark = markOf(preview.column?.verdict ?? preview.cell?.verdict ?? null);
+  return (
+    <p className={css.sentence}>
+      {preview.sentence} {mark && <Verdict mark={mark} words={preview.column?.word || preview.cell?.word} />}
+    </p>
+  );
+}
+
+/** What is known of this place already: computed figures with their verdicts, and what to do where it fails. */
+function Standing({ spot }: { spot: Spot }) {
+  const { sheet, column } = spot;
+  const n = sheet.columns.indexOf(column);
+  const figures = sheet.rows.flatMap((row) => {
+    const cell = row.cells[n];
+    return row.derived && row.shown && cell && cell.text !== '' ? [{ row, cell }] : [];
+  });
+  const toDo = sheet.toDo.find((one) => one.spot === column.spot);
+  return (
+    <>
+      {toDo && (
+        <div className={css.toDo}>
+          <b className={css.fail}>{toDo.words}</b>
+          {toDo.steps.length > 0 && (
+            <ol>
+              {toDo.steps.map((step) => (
+                <li key={step}>{step}</li>
+              ))}
+            </ol>
+          )}
+        </div>
+      )}
+      {!toDo && (
+        <dl className={css.figures}>
+          {figures.map(({ row, cell }) => (
+            <Figure key={row.key} row={row} cell={cell} />
+          ))}
+        </dl>
+      )}
+    </>
+  );
+}
+
+function Figure({ row, cell }: { row: SheetRow; cell: Cell }) {
+  const mark = markOf(cell.verdict);
+  return (
+    <div>
+      <dt>{row.words}</dt>
+      <dd>
+        {cell.text} {row.unitMark} {mark && mark !== 'no-limit' && <Verdict mark={mark} words={cell.word} />}
+        {cell.marks.map((one) => (
+          <small key={one}> {one}</small>
+        ))}
+      </dd>
+    </div>
+  );
+}
+
+/** The reading that stands, the ones before it, struck through, and the way to take it back. */
+function Before({ cell, onTakeBack }: { cell: Cell; onTakeBack: (() => void) | undefined }) {
+  const { reading, earlier, decision } = cell;
+  if (!reading && earlier.length === 0 && !decision) return null;
+  return (
+    <p className={css.before}>
+      {earlier.map((one) => (
+        <s key={one.id}>
+          {one.text || 'taken back'} {one.by}
+        </s>
+      ))}
+      {reading && (
+        <span>
+          {reading.text} by {reading.by}
+          {reading.tool ? `, ${reading.tool}` : ', tool not named'}
+          {reading.reason && `, ${reading.reason}`}
+        </span>
+      )}
+      {decision && (
+        <b>
+          {decision.accepted ? 'accepted' : 'refused'} by {decision.by}: {decision.words}
+        </b>
+      )}
+      {onTakeBack && (
+        <button type="button" className={css.takeBack} onClick={onTakeBack}>
+          Take back
+        </button>
+      )}
+    </p>
+  );
+}
+
+/** What to fetch and what fails, for the whole table. */
+function Foot({ sheet, column }: { sheet: Sheet; column: Column }) {
+  const others = sheet.toDo.filter((one) => one.spot !== column.spot);
+  return (
+    <p className={css.foot}>
+      {sheet.pickingText !== '' && (
+        <>
+          To fetch: <b>{sheet.pickingText}</b>.{' '}
+        </>
+      )}
+      {others.map((one) => (
+        <span key={one.label}>
+          <b className={css.fail}>{one.label}</b> {one.words}.{' '}
+        </span>
+      ))}
+      <span className={css.quiet}>{sheet.summary}</span>
+    </p>
+  );
+}

@@ -1,0 +1,81 @@
+/** The one field a figure is typed into: by pad, keyboard, code reader or a gauge that types like a keyboard. */
+import { type KeyboardEvent, useEffect, useRef } from 'react';
+import css from './reading-field.module.css';
+
+export type ReadingFieldProps = Readonly<{
+  /** `4E1, installed height`. */
+  label: string;
+  text: string;
+  /** What stands in the cell already, shown while nothing is typed. */
+  standing: string;
+  unit: string;
+  shut: boolean;
+  onText: (text: string) => void;
+  onNext: () => void;
+  onPrevious: () => void;
+  /** Up and down in the rows of the table. */
+  onRow: (by: 1 | -1) => void;
+}>;
+
+/** Characters a reading keeps. */
+const LONGEST = 20;
+
+export function ReadingField(props: ReadingFieldProps) {
+  const { label, text, standing, unit, shut, onText } = props;
+  const field = useRef<HTMLInputElement>(null);
+  useHomeOfKeys(field);
+
+  function onKey(event: KeyboardEvent<HTMLInputElement>) {
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
+    const act = ACTS[event.key];
+    if (!act || (text !== '' && (event.key === 'ArrowLeft' || event.key === 'ArrowRight'))) return;
+    event.preventDefault();
+    if (act === 'next') props.onNext();
+    else if (act === 'previous') props.onPrevious();
+    else props.onRow(act);
+  }
+
+  return (
+    <label className={css.field}>
+      <span className={css.spoken}>{label}</span>
+      <input
+        ref={field}
+        className={css.input}
+        // The pad is on the page; the tablet's own keyboard would cover it.
+        inputMode="none"
+        autoComplete="off"
+        spellCheck={false}
+        maxLength={LONGEST}
+        readOnly={shut}
+        value={text}
+        placeholder={standing}
+        onChange={(event) => onText(event.target.value)}
+        onKeyDown={onKey}
+      />
+      <span className={css.unit}>{unit}</span>
+    </label>
+  );
+}
+
+const ACTS: Readonly<Record<string, 'next' | 'previous' | 1 | -1>> = {
+  Enter: 'next',
+  ArrowRight: 'next',
+  ArrowLeft: 'previous',
+  ArrowDown: 1,
+  ArrowUp: -1,
+};
+
+/** A key that types goes into the field wherever the hand was, unless another field has it. */
+function useHomeOfKeys(field: React.RefObject<HTMLInputElement | null>): void {
+  useEffect(() => {
+    field.current?.focus();
+    const home = (event: globalThis.KeyboardEvent) => {
+      if (event.ctrlKey || event.altKey || event.metaKey || event.key.length !== 1) return;
+      const at = document.activeElement;
+      const elsewhere = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement;
+      if (!elsewhere && /[\d.,/-]/.test(event.key)) field.current?.focus();
+    };
+    window.addEventListener('keydown', home);
+    return () => window.removeEventListener('keydown', home);
+  }, [field]);
+}

@@ -1,0 +1,36 @@
+/** A figure that can be read two ways or looks unlikely: asked under the field, before it is kept. */
+import { Button } from '../../../kit/button.tsx';
+import { Notice } from '../../../kit/notice.tsx';
+import type { Question } from '../reading-question.ts';
+
+export function ReadingQuestion({
+  question,
+  text,
+  onTake,
+  onAgain,
+}: {
+  question: Question;
+  /** What was typed. */
+  text: string;
+  onTake: (typed: string, sure: boolean) => void;
+  onAgain: () => void;
+}) {
+  return (
+    <Notice
+      kind="wrong"
+      acts={
+        <>
+          {question.choices.map((choice) => (
+            <Button key={choice.typed} onPress={() => onTake(choice.typed, true)}>
+              Use {choice.words}
+            </Button>
+          ))}
+          {question.right && <Button onPress={() => onTake(text, true)}>{question.right}</Button>}
+          <Button onPress={onAgain}>Type again</Button>
+        </>
+      }
+    >
+      {question.words}
+    </Notice>
+  );
+}

@@ -1,0 +1,196 @@
+/** A judged sheet of the host as the table shows it: pages, rows, marks, and what waits on this tablet. Computes nothing. */
+
+import type { Verdict } from '#core/readings/compute/model.ts';
+import type { Cell, Column, LimitShown, Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
+import { type ColumnSpot, groupColumns, pageGroups } from '../../kit/bench-columns.ts';
+import type { ReadingCell, ReadingGroup, ReadingRow } from '../../kit/bench-reading-table.tsx';
+import type { Mark } from '../../kit/mark.tsx';
+
+/** The key of a column: its spot, or `once` in a table of figures read once. */
+export const columnKey = (column: Pick<Column, 'spot'>): string => String(column.spot ?? 'once');
+
+/** The name of a cell across reloads: casting, quantity, spot, point, stage. */
+export const placeOf = (casting: number, row: Pick<SheetRow, 'key'>, column: string): string =>
+  `${casting}|${row.key}|${column}`;
+
+/** Words or choices instead of a figure. */
+export const isWords = (row: SheetRow): boolean => row.family === 'text' || row.family === 'choice';
+/** Rows the hand types into. */
+export const isTyped = (row: SheetRow): boolean => !row.derived;
+
+/** The mark of a verdict; null where nothing is judged. */
+export function markOf(verdict: Verdict | null): Mark | null {
+  switch (verdict?.name) {
+    case undefined:
+      return null;
+    case 'pass':
+      return 'pass';
+    case 'fail':
+      return verdict?.direction === 'under' ? 'under' : 'over';
+    case 'too close to call':
+      return 'close';
+    case 'not measured':
+      return 'not-measured';
+    case 'no limit known':
+      return 'no-limit';
+  }
+}
+
+/** Colour of the pointer on a limit scale. */
+export function colourOf(verdict: Verdict | null): 'pass' | 'fail' | 'close' | 'blank' {
+  const mark = markOf(verdict);
+  if (mark === 'pass' || mark === 'close') return mark;
+  return mark === 'over' || mark === 'under' ? 'fail' : 'blank';
+}
+
+/** The limit of a row for a column: its side's own one before the common one. */
+export const limitFor = (row: SheetRow, side: Column['side']): LimitShown | null =>
+  row.limits.find((limit) => limit.side === side) ?? row.limits.find((limit) => limit.side === 'any') ?? null;
+
+/** One place of the sheet. */
+export type Spot = Readonly<{ sheet: Sheet; row: SheetRow; column: Column; cell: Cell | undefined }>;
+
+export type Page = Readonly<{
+  groups: readonly ReadingGroup[];
+  /** `INTAKE SIDE`. */
+  words: string;
+  /** What is wrong on it: `1 too close`; empty when nothing is. */
+  trouble: string;
+}>;
+
+/** Columns in the order on the bench, on as many pages as the width asks for. */
+export function pagesOf(sheet: Sheet, turned: boolean, most: number): Page[] {
+  const spots = sheet.columns.map(
+    (column): ColumnSpot => ({
+      key: columnKey(column),
+      label: column.label,
+      row: column.row,
+      benchOrder: column.benchOrder,
+      group: column.group,
+    }),
+  );
+  return pageGroups(groupColumns(spots, turned), most).map((groups) => ({
+    groups,
+    words: groups.map((group) => group.words).join(' '),
+    trouble: troubleOf(sheet, groups),
+  }));
+}
+
+/** Counts of what does not pass among these columns, in the host's own words. */
+function troubleOf(sheet: Sheet, groups: readonly ReadingGroup[]): string {
+  const here = new Set(groups.flatMap((group) => group.columns.map((column) => column.key)));
+  const counts = new Map<string, number>();
+  for (const column of sheet.columns) {
+    const bad = column.verdict.name === 'fail' || column.verdict.name === 'too close to call';
+    if (bad && here.has(columnKey(column))) counts.set(column.word, (counts.get(column.word) ?? 0) + 1);
+  }
+  return [...counts].map(([word, count]) => `${count} ${word}`).join(', ');
+}
+
+/** Rows of the table: those switched on, and the verdict of each column last. `waiting` by place. */
+export function rowsOf(sheet: Sheet, waiting: ReadonlyMap<string, string>): ReadingRow[] {
+  const rows = sheet.rows.filter((row) => row.shown).map((row) => rowOf(sheet, row, waiting));
+  const judged = sheet.columns.some((column) => column.verdict.name !== 'no limit known');
+  return judged || sheet.columns.length > 1 ? [...rows, verdictRow(sheet)] : rows;
+}
+
+function rowOf(sheet: Sheet, row: SheetRow, waiting: ReadonlyMap<string, string>): ReadingRow {
+  const cells: Record<string, ReadingCell> = {};
+  for (const [n, column] of sheet.columns.entries()) {
+    const cell = row.cells[n];
+    const key = columnKey(column);
+    const here = waiting.get(placeOf(sheet.casting.id, row, key));
+    if (here !== undefined) cells[key] = { lines: here === '' ? [] : [here], waiting: true };
+    else if (cell) cells[key] = cellOf(cell, row);
+  }
+  return {
+    key: row.key,
+    label: labelOf(row),
+    kind: row.derived ? 'derived' : isWords(row) ? 'plain' : 'read',
+    limits: row.limits.map((limit) => sideText(limit)).join(', '),
+    cells,
+  };
+}
+
+/** `installed height, mm`, `guide, middle`, `thickness after`. */
+export function labelOf(row: SheetRow): string {
+  const stage = row.stage === 'after' && !row.derived && !/\bafter\b/.test(row.words) ? ' after' : '';
+  const point = row.pointWords ? `, ${row.pointWords}` : '';
+  return `${row.words}${stage}${point}${row.unitMark && !row.pointWords ? `, ${row.unitMark}` : ''}`;
+}
+
+const sideText = (limit: LimitShown): string => {
+  const text = limit.text || (limit.targetText ?? '');
+  return limit.side === 'any' ? text : `${limit.side} ${text}`;
+};
+
+function cellOf(cell: Cell, row: SheetRow): ReadingCell {
+  const mark = markOf(cell.verdict);
+  const last = cell.earlier[0];
+  return {
+    lines: cell.state === 'two readings' ? cell.choose.map((one) => one.text) : linesOf(cell, row),
+    ...(mark && { mark }),
+    ...(cell.word && { markWords: cell.word }),
+    ...(last && !row.derived && last.text !== cell.text && { struck: last.text }),
+  };
+}
+
+/** A stack of shims stands in two lines, as it is laid under the spring. */
+function linesOf(cell: Cell, row: SheetRow): string[] {
+  if (cell.text === '') return [];
+  return row.quantity.includes('shim') && cell.text.includes(' + ') ? cell.text.split(/ (?=\+ )/) : [cell.text];
+}
+
+function verdictRow(sheet: Sheet): ReadingRow {
+  const cells: Record<string, ReadingCell> = {};
+  for (const column of sheet.columns) {
+    const mark = markOf(column.verdict);
+    cells[columnKey(column)] = { lines: [], ...(mark && { mark }), markWords: column.word };
+  }
+  return { key: 'verdict', label: 'Verdict', kind: 'verdict', cells };
+}
+
+export type At = Readonly<{ row: string; column: string }>;
+
+/** Where the hand starts: the first typed row with something not measured, at its first such column. */
+export function startAt(sheet: Sheet, order: readonly string[]): At | null {
+  const typed = sheet.rows.filter((row) => row.shown && isTyped(row));
+  for (const row of typed) {
+    const column = order.find((key) => !isRead(sheet, row, key));
+    if (column !== undefined) return { row: row.key, column };
+  }
+  const [row] = typed;
+  const [column] = order;
+  return row && column !== undefined ? { row: row.key, column } : null;
+}
+
+/** True when the cell holds a reading or a dash. */
+export function isRead(sheet: Sheet, row: SheetRow, column: string): boolean {
+  const cell = row.cells[sheet.columns.findIndex((one) => columnKey(one) === column)];
+  return (
+    cell !== undefined && (cell.state === 'read' || cell.state === 'not applicable' || cell.state === 'two readings')
+  );
+}
+
+/**
+ * One step on the bench: along the row, then to the next typed row. `by` 1 forward, -1 back. Null at the end.
+ *
+ * `order` is all columns as they lie, over all pages.
+ */
+export function stepFrom(sheet: Sheet, order: readonly string[], at: At, by: 1 | -1): At | null {
+  const column = order.indexOf(at.column) + by;
+  const next = order[column];
+  if (column >= 0 && next !== undefined) return { row: at.row, column: next };
+  const typed = sheet.rows.filter((row) => row.shown && isTyped(row));
+  const row = typed[typed.findIndex((one) => one.key === at.row) + by];
+  const first = by === 1 ? order[0] : order.at(-1);
+  return row && first !== undefined ? { row: row.key, column: first } : null;
+}
+
+/** A cell with its row and column; null when the sheet has no such place. */
+export function spotAt(sheet: Sheet, rowKey: string, key: string): Spot | null {
+  const n = sheet.columns.findIndex((one) => columnKey(one) === key);
+  const row = sheet.rows.find((one) => one.key === rowKey);
+  const column = sheet.columns[n];
+  return row && column ? { sheet, row, column, cell: row.cells[n] } : null;
+}

@@ -1,0 +1,74 @@
+/** The tables of a casting, and the facts a person ticks. */
+import { useAppCommand, useAppQuery } from '../../client/use-app.ts';
+import { benchAddress } from '../../kit/addresses.ts';
+import { Button } from '../../kit/button.tsx';
+import { Tick } from '../../kit/choice.tsx';
+import { ErrorNote } from '../../kit/notice.tsx';
+import { Waiting } from '../../kit/pane.tsx';
+import { Row, Rows } from '../../kit/rows.tsx';
+import { Empty, Sheet, SheetBody, SheetHead } from '../../kit/sheet.tsx';
+import { BandAct, BandTitle } from '../../kit/slots.tsx';
+import { tableAddress } from './bench-addresses.ts';
+import type { BenchCasting } from './bench-casting.ts';
+import { KeptHere } from './parts/kept-here.tsx';
+
+export function ReadingsScreen({ tag }: { tag: number }) {
+  const bench = useAppQuery('floor/get-bench', { tag });
+  const casting = bench.data?.castingId;
+  const tables = useAppQuery(
+    'readings/list-tables',
+    { casting: casting ?? 1 },
+    { enabled: casting !== undefined, ticket: bench.data?.ticketId },
+  );
+  return (
+    <>
+      <BandTitle>Readings of {tag}</BandTitle>
+      <BandAct>
+        <Button href={benchAddress(tag)}>Back to casting</Button>
+      </BandAct>
+      <KeptHere />
+      <ErrorNote error={bench.error ?? tables.error} />
+      {!tables.data && !tables.error && <Waiting />}
+      {tables.data && (
+        <Sheet title="Tables" note="touch one to read or type" scroll>
+          {tables.data.length === 0 && <Empty>No table of readings fits this casting.</Empty>}
+          <Rows label="Tables">
+            {tables.data.map((table) => (
+              <Row
+                key={table.code}
+                href={tableAddress(tag, table.code)}
+                title={<b>{table.words}</b>}
+                note={table.summary || 'No readings yet.'}
+              />
+            ))}
+          </Rows>
+          {bench.data && bench.data.facts.length > 0 && <Facts bench={bench.data} />}
+        </Sheet>
+      )}
+    </>
+  );
+}
+
+function Facts({ bench }: { bench: BenchCasting }) {
+  const tick = useAppCommand('floor/tick-fact');
+  return (
+    <>
+      <SheetHead title="Seen and ticked" />
+      <SheetBody>
+        {bench.facts.map((fact) => (
+          <Tick
+            key={fact.fact}
+            checked={fact.holds}
+            label={
+              <>
+                {fact.words} {fact.said && <small>{fact.said}</small>}
+              </>
+            }
+            onChange={(holds) => void tick.send({ castingId: bench.castingId, fact: fact.fact, holds })}
+          />
+        ))}
+        <ErrorNote error={tick.error} />
+      </SheetBody>
+    </>
+  );
+}

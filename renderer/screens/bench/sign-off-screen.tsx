@@ -1,0 +1,130 @@
+/** Signing a casting off: what is not done, not measured, failed or too close, and who decides; then name and PIN. */
+
+import type { App } from '#core/app-contract.ts';
+import type { OutputOf } from '#core/kernel/contract.ts';
+import { newKey } from '../../client/client.ts';
+import { useAppQuery, useClient } from '../../client/use-app.ts';
+import { useFormat } from '../../client/use-shop.ts';
+import { benchAddress } from '../../kit/addresses.ts';
+import { Button } from '../../kit/button.tsx';
+import { ErrorNote, Notice } from '../../kit/notice.tsx';
+import { Waiting } from '../../kit/pane.tsx';
+import { Row, Rows } from '../../kit/rows.tsx';
+import { Empty, Sheet, SheetBody, SheetHead } from '../../kit/sheet.tsx';
+import { BandAct, BandTitle } from '../../kit/slots.tsx';
+import { KeptHere } from './parts/kept-here.tsx';
+import { NameAndPin } from './parts/name-and-pin.tsx';
+import { OpenReadings } from './parts/open-readings.tsx';
+import css from './sign-off-screen.module.css';
+
+export type SignOff = OutputOf<App['castings/get-sign-off']>;
+
+export function SignOffScreen({ tag }: { tag: number }) {
+  const bench = useAppQuery('floor/get-bench', { tag });
+  const casting = bench.data?.castingId;
+  const sheet = useAppQuery(
+    'castings/get-sign-off',
+    { castingId: casting ?? 1 },
+    { enabled: casting !== undefined, ticket: bench.data?.ticketId },
+  );
+  return (
+    <>
+      <BandTitle>Sign off {tag}</BandTitle>
+      <BandAct>
+        <Button href={benchAddress(tag)}>Back to casting</Button>
+      </BandAct>
+      <KeptHere />
+      <ErrorNote error={bench.error ?? sheet.error} />
+      {!sheet.data && !sheet.error && <Waiting />}
+      {sheet.data && <Page sheet={sheet.data} />}
+    </>
+  );
+}
+
+function Page({ sheet }: { sheet: SignOff }) {
+  return (
+    <div className={css.page}>
+      <Sheet title={`${sheet.tag} ${sheet.placeWords}`} note={sheet.word} scroll>
+        <Stops sheet={sheet} />
+        <OpenReadings sheet={sheet} />
+        <Others sheet={sheet} />
+      </Sheet>
+      <Sheet title="Signature" note={sheet.needed > 1 ? 'two persons sign' : undefined} scroll>
+        <SheetBody>
+          <Signed sheet={sheet} />
+          {sheet.nextPlace && <Sign sheet={sheet} />}
+        </SheetBody>
+      </Sheet>
+    </div>
+  );
+}
+
+/** Everything that stops the signature, one sentence each. */
+function Stops({ sheet }: { sheet: SignOff }) {
+  if (sheet.stops.length === 0) return <Empty>Nothing stops the signature.</Empty>;
+  return (
+    <>
+      <SheetHead title="Before it can be signed" />
+      <Rows label="Before it can be signed">
+        {sheet.stops.map((reason) => (
+          <Row key={reason.words} title={reason.words} />
+        ))}
+      </Rows>
+    </>
+  );
+}
+
+function Others({ sheet }: { sheet: SignOff }) {
+  const lines = [
+    ...sheet.notDone.map((row) => ({ key: `o${row.operationId}`, title: row.words, end: row.state })),
+    ...sheet.partsNotFitted.map((part) => ({ key: `p${part.id}`, title: part.words, end: part.state })),
+    ...sheet.counts.map((words) => ({ key: words, title: words, end: '' })),
+    ...sheet.photosWanted.map((words) => ({ key: words, title: words, end: 'photo wanted' })),
+    ...sheet.waivers.map((waiver) => ({
+      key: `w${waiver.no}-${waiver.by}`,
+      title: waiver.words,
+      end: `let pass by ${waiver.by}: ${waiver.reason}`,
+    })),
+  ];
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <SheetHead title="Operations, parts, counts" />
+      <Rows label="Operations, parts, counts">
+        {lines.map((line) => (
+          <Row key={line.key} title={line.title} end={line.end} />
+        ))}
+      </Rows>
+    </>
+  );
+}
+
+function Signed({ sheet }: { sheet: SignOff }) {
+  const format = useFormat();
+  return sheet.signatures.map((one) => (
+    <p key={one.place}>
+      <b>{one.by.name}</b> signed {one.place}, {format.at(one.at)}
+      {one.samePersonOkBy && `, allowed by ${one.samePersonOkBy.name}`}
+    </p>
+  ));
+}
+
+function Sign({ sheet }: { sheet: SignOff }) {
+  const client = useClient();
+  const { nextPlace, stops } = sheet;
+  if (!nextPlace) return null;
+  return (
+    <>
+      {sheet.whyNot && <Notice>{sheet.whyNot}</Notice>}
+      <NameAndPin
+        act={`Sign ${sheet.tag}${sheet.needed > 1 ? `, ${nextPlace}` : ''}`}
+        shut={stops.length > 0 ? `Open when nothing stops it: ${stops.length} to settle.` : undefined}
+        onSend={async ({ person, pin }) => {
+          const input = { castingId: sheet.castingId, seenVersion: sheet.version, place: nextPlace };
+          await client.call('castings/sign-off-casting', input, { as: person, pin, key: newKey() });
+        }}
+      />
+      <p>Signing locks the readings. A lead can reopen the casting with a reason.</p>
+    </>
+  );
+}
