@@ -1,0 +1,55 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { spotsFromCounts } from '#core/catalogue/compute/spots.ts';
+
+const valves = (counts: Record<string, number>) => spotsFromCounts('head', counts).filter((s) => s.kind === 'valve');
+
+describe('spotsFromCounts', () => {
+  it.each([
+    [
+      'a four with two valves a cylinder',
+      { cylinders: 4, intake_valves: 4, exhaust_valves: 4 },
+      '1E 1I 2I 2E 3E 3I 4I 4E',
+    ],
+    ['one cylinder', { cylinders: 1, intake_valves: 1, exhaust_valves: 1 }, '1E 1I'],
+    [
+      'two rows of four valves',
+      { cylinders: 2, intake_valves: 4, exhaust_valves: 4 },
+      '1I1 1I2 2I1 2I2 1E1 1E2 2E1 2E2',
+    ],
+    ['three valves a cylinder', { cylinders: 2, intake_valves: 4, exhaust_valves: 2 }, '1I1 1I2 2I1 2I2 1E 2E'],
+  ])('names the valves of %s front to back', (_, counts, labels) => {
+    expect(
+      valves(counts)
+        .map((s) => s.label)
+        .join(' '),
+    ).toBe(labels);
+  });
+
+  it('gives a block its bores, mains and deck corners', () => {
+    const labels = spotsFromCounts('block', { cylinders: 2, mains: 3 }).map((s) => s.label);
+
+    expect(labels).toEqual(['1', '2', 'M1', 'M2', 'M3', 'FI', 'FE', 'RI', 'RE']);
+  });
+
+  it('gives nothing to a casting without places', () => {
+    expect(spotsFromCounts('flywheel', {})).toEqual([]);
+  });
+
+  it('makes as many valves as were counted, each label and each place once', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 8 }),
+        fc.integer({ min: 1, max: 3 }),
+        fc.integer({ min: 1, max: 2 }),
+        (cylinders, intake, exhaust) => {
+          const made = valves({ cylinders, intake_valves: cylinders * intake, exhaust_valves: cylinders * exhaust });
+
+          expect(made).toHaveLength(cylinders * (intake + exhaust));
+          expect(new Set(made.map((s) => s.label)).size).toBe(made.length);
+          expect(new Set(made.map((s) => `${s.row}/${s.benchOrder}`)).size).toBe(made.length);
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,195 @@
+import { describe, expect, it } from 'vitest';
+import { startTestHost, type TestHost } from '#tests/kit/test-host.ts';
+
+const typeOf = async (host: TestHost, code: string) => {
+  const { types } = await host.send('operations/list-casting-types', {});
+  const found = types.find((t) => t.code === code);
+  if (!found) throw new Error(code);
+  return found;
+};
+
+describe('operations/bring-in', () => {
+  it('leaves what the shop has under the same code as it is', async () => {
+    const { send, db } = await startTestHost();
+    const [kind] = (await send('operations/list-kinds', {})).kinds;
+    if (!kind) throw new Error('no kinds');
+    await send('operations/change-kind', { kind: kind.id, seenVersion: kind.version, shopWords: 'strip, our way' });
+
+    const tally = await send('operations/bring-in', {
+      operations: [
+        {
+          code: kind.code,
+          shopWords: 'strip head',
+          customerWords: 'x',
+          section: 'strip',
+          workCentre: 'teardown',
+          gate: 'strip',
+          taxClass: 'labour_repair',
+          waitAfter: 'none',
+          waitDays: 0,
+          twoSignatures: false,
+          fits: [],
+          uses: [],
+          needed: [],
+          cautions: [],
+          usualAddOns: [],
+        },
+      ],
+    });
+
+    expect(tally).toEqual({ added: 0, kept: 1 });
+    expect(db.one(db.q.selectFrom('operation_kind').select('shop_words').where('id', '=', kind.id))).toEqual({
+      shop_words: 'strip, our way',
+    });
+  });
+
+  it('brings the whole catalogue: operations, rules, findings, conditions, packages', async () => {
+    const { db } = await startTestHost();
+    const count = (table: string) => db.sql<{ n: number }>(`SELECT count(*) AS n FROM ${table}`)[0]?.n;
+
+    // 68 operations of the practice shop and the last one, wipe, oil, wrap.
+    expect(count('operation_kind')).toBe(69);
+    expect([
+      count('finding_kind'),
+      count('condition_kind'),
+      count('package'),
+      count('casting_type'),
+      count('rack_place'),
+    ]).toEqual([17, 28, 6, 16, 136]);
+  });
+});
+
+describe('operations/list-kinds', () => {
+  it('shows what fits an aluminium head, with its count, and says why caustic does not', async () => {
+    const host = await startTestHost();
+    const type = await typeOf(host, 'CF-4');
+
+    const { kinds } = await host.send('operations/list-kinds', {
+      for: { castingKind: 'head', material: 'aluminium', castingType: type.id },
+    });
+
+    const of = (code: string) => kinds.find((k) => k.code === code);
+    expect(of('hot-tank')).toMatchObject({ fit: 'refused', why: expect.stringContaining('no caustic') });
+    expect(of('aluminium-wash')).toMatchObject({ fit: 'normal', count: 1 });
+    expect(of('valve-grind')).toMatchObject({ fit: 'normal', count: 8 });
+    expect(of('bore-cylinder')).toBeUndefined();
+  });
+
+  it('says that a pressure test does not arise without a water jacket', async () => {
+    const host = await startTestHost();
+    const type = await typeOf(host, 'FN-1');
+
+    const { kinds } = await host.send('operations/list-kinds', {
+      for: { castingKind: 'head', material: 'aluminium', castingType: type.id },
+    });
+
+    expect(kinds.find((k) => k.code === 'pressure-test')).toMatchObject({ fit: 'does_not_arise' });
+  });
+});
+
+describe('operations/add-casting-type', () => {
+  it('makes the places from the counts of a casting described at the counter', async () => {
+    const { send } = await startTestHost();
+    const { castingType } = await send(
+      'operations/add-casting-type',
+      {
+        engineType: null,
+        kind: 'head',
+        name: 'mower twin',
+        castingNumberPattern: null,
+        material: 'aluminium',
+        camLayout: 'ohv',
+        fuel: 'petrol',
+        private: true,
+        counts: {
+          cylinders: 2,
+          intake_valves: 2,
+          exhaust_valves: 2,
+          guides: 4,
+          seats: 4,
+          springs: 4,
+          chambers: 2,
+          decks: 1,
+        },
+        guideStyle: 'insert',
+        seatStyle: 'insert',
+        usualWeight: null,
+        heavyDiesel: false,
+        waterJacket: false,
+      },
+      { as: 'TV' },
+    );
+
+    const type = await send('operations/get-casting-type', { castingType });
+
+    expect(type).toMatchObject({ code: 'P1', private: true });
+    expect(type.spots.filter((s) => s.kind === 'valve').map((s) => s.label)).toEqual(['1E', '1I', '2I', '2E']);
+  });
+
+  it('refuses a code that is used, beside the field', async () => {
+    const host = await startTestHost();
+    const { id: _, version: __, engineType: ___, ...type } = await typeOf(host, 'CF-4');
+
+    const refused = await host.refuse('operations/add-casting-type', {
+      ...type,
+      engineType: null,
+      guideStyle: 'insert',
+      seatStyle: 'insert',
+    } as never);
+
+    expect(refused).toMatchObject({ fields: { code: expect.stringContaining('CF-4') } });
+  });
+});
+
+describe('operations/set-arrival-template', () => {
+  it('replaces what usually arrives, and keeps what stood before in activity', async () => {
+    const host = await startTestHost();
+    const type = await typeOf(host, 'LO-4');
+
+    await host.send('operations/set-arrival-template', {
+      castingType: type.id,
+      items: [{ words: 'valves', expected: 8, mixRule: 'keep_order', removeBeforeWash: false, containerHint: null }],
+    });
+
+    expect(
+      (await host.send('operations/get-casting-type', { castingType: type.id })).arrival.map((a) => a.words),
+    ).toEqual(['valves']);
+  });
+});
+
+describe('operations/retire-kind', () => {
+  it('is no longer offered, and is still there for old tickets', async () => {
+    const { send } = await startTestHost();
+    const kind = (await send('operations/list-kinds', {})).kinds.find((k) => k.code === 'press-work');
+    if (!kind) throw new Error('press-work');
+    await send('operations/retire-kind', { kind: kind.id, seenVersion: kind.version });
+
+    expect((await send('operations/list-kinds', {})).kinds.find((k) => k.code === 'press-work')).toMatchObject({
+      retired: true,
+    });
+    expect(
+      (await send('operations/list-kinds', { for: { castingKind: 'rod_set' } })).kinds.map((k) => k.code),
+    ).not.toContain('press-work');
+  });
+});
+
+describe('operations/list-conditions', () => {
+  it('lists what is found on a kind of casting', async () => {
+    const { send } = await startTestHost();
+    const codes = (await send('operations/list-conditions', { castingKind: 'block' })).conditions.map((c) => c.code);
+
+    expect(codes.length).toBeGreaterThan(5);
+    expect(codes).not.toContain('crack-chamber');
+  });
+});
+
+describe('operations/set-work-centre', () => {
+  it('sets people and hours', async () => {
+    const { send } = await startTestHost();
+    const [centre] = (await send('operations/list-work-centres', {})).centres;
+    if (!centre) throw new Error('no centre');
+    await send('operations/set-work-centre', { centre: centre.id, seenVersion: centre.version, people: 3 });
+
+    expect((await send('operations/list-work-centres', {})).centres[0]?.people).toBe(3);
+  });
+});
