@@ -108,6 +108,17 @@ export const readingsContract = {
     }),
     output: z.custom<Readonly<{ readings: readonly ReadingId[] }>>(),
   }),
+  /** The chosen shims are in: written for every valve whose height is read and passes with them. */
+  'readings/fit-shims': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      casting: idOf<'casting'>(),
+      operation: idOf<'operation'>().nullable().default(null),
+      /** Only these valves; left out: all. */
+      spots: z.array(idOf<'spot'>()).max(96).nullable().default(null),
+    }),
+    output: z.custom<Readonly<{ readings: readonly ReadingId[]; words: string }>>(),
+  }),
   /** Put another value in place of a reading; the old one stays, struck through. After sign-off a reason is needed. */
   'readings/supersede-reading': command({
     may: 'floor:work',

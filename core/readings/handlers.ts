@@ -1,6 +1,7 @@
 /** What the requests about readings, limits and gauges do. */
 import { implement } from '../host/implement.ts';
 import { readingsContract } from './contract.ts';
+import { correctionHandlers } from './handlers/corrections.ts';
 import { limitHandlers } from './handlers/limits.ts';
 import { readingHandlers } from './handlers/readings.ts';
 import { tableHandlers } from './handlers/tables.ts';
@@ -9,6 +10,7 @@ import { toolHandlers } from './handlers/tools.ts';
 export const readings = implement(readingsContract, {
   ...tableHandlers,
   ...readingHandlers,
+  ...correctionHandlers,
   ...limitHandlers,
   ...toolHandlers,
 });

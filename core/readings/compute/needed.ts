@@ -134,9 +134,9 @@ function neededAt(bench: Bench, operation: WantingOperation, want: Want, place: 
   };
 }
 
-/** Something stands there that is not only planned and that two people do not dispute. */
+/** Something stands there that is more than a plan and that two people do not dispute: chosen shims are not fitted ones. */
 const isThere = (cell: Cell): boolean =>
-  cell.state === 'read' || cell.state === 'computed' || cell.state === 'planned' || cell.state === 'not applicable';
+  cell.state === 'read' || cell.state === 'computed' || cell.state === 'not applicable';
 
 /** A redo takes its own readings; a computed figure is as old as what it is made from and always its own. */
 function isOwn(bench: Bench, operation: WantingOperation, place: CellPlace): boolean {

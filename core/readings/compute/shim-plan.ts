@@ -20,6 +20,17 @@ export function shimPlanOf(bench: Bench, spot: Spot | null): ShimPlan | null {
   return { text: stackText(thicknesses, stock), typed: stackText(thicknesses, stock, '+'), thicknesses };
 }
 
+/** Valves whose chosen shims are not written yet: their height is read and passes with them, or nobody can say. */
+export function listShimsToFit(bench: Bench): readonly Readonly<{ spot: Spot; typed: string }>[] {
+  return bench.facts.spots.flatMap((spot) => {
+    if (spot.kind !== 'valve') return [];
+    const { current, choose } = bench.rows('shims-fitted', spot, null, 'after');
+    const plan = shimPlanOf(bench, spot);
+    const isOpen = current === null && choose.length === 0 && heightVerdict(bench, spot) !== 'fail';
+    return plan && isOpen ? [{ spot, typed: plan.typed }] : [];
+  });
+}
+
 /** What to fetch for the whole head. A valve that fails whatever is put under it takes none. */
 export function pickingOf(
   columns: readonly Column[],

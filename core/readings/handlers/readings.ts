@@ -1,143 +1,25 @@
-/** Readings: shown as judged tables, kept as typed, corrected by later rows. */
-import type { z } from 'zod';
-import type { Ctx, Handlers, QueryCtx } from '../../host/implement.ts';
-import { AppError, badField, notFound, ruleBroken } from '../../kernel/errors.ts';
-import type { CastingId, OperationId, ReadingId } from '../../kernel/ids.ts';
-import { type Bench, openBench } from '../compute/bench.ts';
-import type { CellPlace } from '../compute/cells.ts';
-import { type Kept, readEntry } from '../compute/entry.ts';
-import type { Reading } from '../compute/model.ts';
-import { placeAt } from '../compute/place.ts';
+/** Readings: kept as typed, all or none. */
+import type { Handlers } from '../../host/implement.ts';
+import { ruleBroken } from '../../kernel/errors.ts';
+import { listShimsToFit } from '../compute/shim-plan.ts';
 import type { readingsContract } from '../contract.ts';
-import { readFacts } from '../store/facts.ts';
-import { getQuantityId } from '../store/known.ts';
-import { findReading, insertReading, isSuperseded, type NewReading } from '../store/readings.ts';
-
-type Contract = typeof readingsContract;
-type AddInput = z.output<Contract['readings/add-readings']['input']>;
-type EntryInput = Omit<AddInput['rows'][number], 'quantity' | 'spot' | 'point' | 'stage'>;
-type CellInput = Pick<Reading, 'quantity' | 'spot' | 'point' | 'stage'>;
-
-const benchOf = ({ db, today }: QueryCtx | Ctx, casting: CastingId): Bench => openBench(readFacts(db, casting, today));
-
-/** Where a person reads what happened: `installed height 3E1 1.712`. */
-const cellWords = (place: CellPlace, typed: string): string =>
-  [place.quantity.words, place.spot?.label, place.point, typed].filter((part) => part).join(' ');
-
-function getPlace(bench: Bench, cell: CellInput, field: string): CellPlace {
-  const place = placeAt(bench, cell);
-  if (!place) {
-    throw badField('readings/no-such-cell', field, 'This casting has no such place to measure. Load the table again.');
-  }
-  return place;
-}
-
-/**
- * Signed off means closed. What a tablet took before the signature and could not send is kept with a note.
- *
- * @returns the note, or null.
- */
-function checkOpen(bench: Bench, takenAt: string | null): string | null {
-  const since = bench.facts.lockedSince;
-  if (since === null) return null;
-  if (takenAt !== null && takenAt < since) return 'arrived after';
-  throw ruleBroken(
-    'readings/signed-off',
-    'This casting is signed off. What you typed is not kept. A lead reopens it and says why; then type it again.',
-  );
-}
-
-/** The one place where typed text becomes a kept reading, with every question answered first. */
-function keepEntry(bench: Bench, place: CellPlace, entry: EntryInput, field: string): Kept {
-  const { read, doubt, keep } = readEntry(bench, place, entry.typed, entry.unit);
-  if (read.kind === 'ask') {
-    throw badField('readings/ask', field, read.question, { facts: { choices: read.choices } });
-  }
-  if (!keep) {
-    const refused = read.kind === 'refused' ? read : { code: 'readings/empty', message: 'Type the reading.' };
-    throw badField(refused.code, field, refused.message);
-  }
-  if (doubt && !entry.sure) {
-    throw badField('readings/unlikely', field, doubt.question, { facts: { meant: doubt.meant } });
-  }
-  return keep;
-}
-
-function checkTool(bench: Bench, entry: EntryInput, place: CellPlace, field: string): void {
-  if (entry.tool === null) return;
-  if (!bench.facts.tools.some((tool) => tool.id === entry.tool && !tool.retired)) {
-    throw badField('readings/no-such-tool', field, 'This gauge is not in use here. Choose another.');
-  }
-  if (entry.readOn !== null && place.quantity.code !== 'installed-height') {
-    throw badField('readings/read-on', field, 'Only an installed height says what it was read on.');
-  }
-}
-
-function checkOperation({ db }: Ctx, casting: CastingId, operation: OperationId | null): void {
-  if (operation === null) return;
-  const row = db.one(db.q.selectFrom('operation').select('casting_id').where('id', '=', operation));
-  if (row?.casting_id !== casting) throw notFound('readings/no-such-operation', 'This operation');
-}
-
-type Rest = Pick<NewReading, 'operation' | 'supersedes' | 'reason' | 'note'>;
-
-function insert(ctx: Ctx, bench: Bench, place: CellPlace, kept: Kept, entry: EntryInput, rest: Rest): ReadingId {
-  return insertReading(ctx.db, {
-    ...kept,
-    mark: entry.mark ?? kept.mark,
-    casting: bench.facts.casting.id,
-    ticket: bench.facts.casting.ticket,
-    quantity: place.quantity.code,
-    quantityId: getQuantityId(ctx.db, place.quantity.code),
-    spot: place.spot?.id ?? null,
-    point: place.point,
-    stage: place.stage,
-    tool: entry.tool,
-    readOn: entry.readOn,
-    at: entry.takenAt ?? ctx.now,
-    received: ctx.now,
-    device: ctx.session.device,
-    ...rest,
-  });
-}
-
-/** A row that closes or marks a cell without a figure. */
-const SILENT: EntryInput = {
-  typed: '',
-  unit: null,
-  tool: null,
-  readOn: null,
-  mark: null,
-  note: null,
-  takenAt: null,
-  sure: false,
-};
-const word = (kind: Kept['kind'], typed: string): Kept => ({ kind, typed, unit: null, value: null, mark: 'entered' });
-
-/** A reading that still stands, with its bench. @throws AppError `not-found`, or `conflict` when a later row took its place. */
-function getStanding(ctx: Ctx, id: ReadingId) {
-  const found = findReading(ctx.db, id);
-  if (!found) throw notFound('readings/not-here', 'This reading');
-  if (isSuperseded(ctx.db, id)) {
-    throw new AppError(
-      'conflict',
-      'readings/changed-meanwhile',
-      'Somebody else already changed this reading. Yours is not kept. Look at the new one, then type again.',
-    );
-  }
-  const bench = benchOf(ctx, found.casting);
-  return { ...found, bench, place: getPlace(bench, found.reading, 'reading') };
-}
-
-const subjectOf = (bench: Bench) => ['casting', bench.facts.casting.id] as const;
+import {
+  benchOf,
+  cellWords,
+  checkOpen,
+  checkOperation,
+  checkTool,
+  getPlace,
+  insert,
+  keepEntry,
+  SILENT,
+  subjectOf,
+  word,
+} from './keep.ts';
 
 export const readingHandlers: Pick<
-  Handlers<Contract>,
-  | 'readings/add-readings'
-  | 'readings/supersede-reading'
-  | 'readings/mark-not-applicable'
-  | 'readings/take-back-reading'
-  | 'readings/choose-reading'
+  Handlers<typeof readingsContract>,
+  'readings/add-readings' | 'readings/fit-shims' | 'readings/mark-not-applicable'
 > = {
   'readings/add-readings': {
     run(input, ctx) {
@@ -168,27 +50,39 @@ export const readingHandlers: Pick<
       };
     },
   },
-  'readings/supersede-reading': {
-    run({ reading: id, reason, ...entry }, ctx) {
-      const { reading, bench, place } = getStanding(ctx, id);
-      checkOpen(bench, entry.takenAt);
-      checkTool(bench, entry, place, 'typed');
-      const kept = keepEntry(bench, place, entry, 'typed');
-      const made = insert(ctx, bench, place, kept, entry, {
-        operation: reading.operation,
-        supersedes: id,
-        reason,
-        note: entry.note,
-      });
+  'readings/fit-shims': {
+    run({ casting, operation, spots }, ctx) {
+      const bench = benchOf(ctx, casting);
+      checkOpen(bench, null);
+      checkOperation(ctx, casting, operation);
+      const toFit = listShimsToFit(bench).filter((it) => spots === null || spots.includes(it.spot.id));
+      const [first] = toFit;
+      if (!first) {
+        throw ruleBroken(
+          'readings/nothing-to-fit',
+          'No chosen shims wait to be written. Read the heights first; a valve that fails whatever is under it is not shimmed.',
+        );
+      }
+      const rest = { operation, supersedes: null, reason: null, note: null };
+      const readings = toFit.map(({ spot, typed }) =>
+        insert(
+          ctx,
+          bench,
+          getPlace(bench, { quantity: 'shims-fitted', spot: spot.id, point: null, stage: 'after' }, 'spots'),
+          word('choice', typed),
+          SILENT,
+          rest,
+        ),
+      );
+      const said = toFit.map(({ spot, typed }) => `${spot.label} ${typed}`);
       return {
-        output: { reading: made },
+        output: { readings, words: said.join(', ') },
         activity: [
           {
             subject: subjectOf(bench),
             ticket: bench.facts.casting.ticket,
-            words: `Corrected ${cellWords(place, reading.typed)} to ${kept.typed}${reason ? `: ${reason}` : ''}`,
-            before: reading.typed,
-            after: kept.typed,
+            words: `Fitted shims: ${said.join(', ')}`,
+            after: said,
           },
         ],
         touched: [bench.facts.casting.ticket],
@@ -213,57 +107,6 @@ export const readingHandlers: Pick<
             subject: subjectOf(bench),
             ticket: bench.facts.casting.ticket,
             words: `Not applicable: ${places.map((place) => cellWords(place, '')).join(', ')}`,
-          },
-        ],
-        touched: [bench.facts.casting.ticket],
-      };
-    },
-  },
-  'readings/take-back-reading': {
-    run({ reading: id, reason }, ctx) {
-      const { reading, bench, place } = getStanding(ctx, id);
-      checkOpen(bench, null);
-      const rest = { operation: reading.operation, supersedes: id, reason, note: null };
-      const made = insert(ctx, bench, place, word('taken_back', 'taken back'), SILENT, rest);
-      return {
-        output: { reading: made },
-        activity: [
-          {
-            subject: subjectOf(bench),
-            ticket: bench.facts.casting.ticket,
-            words: `Took back ${cellWords(place, reading.typed)}`,
-            before: reading.typed,
-          },
-        ],
-        touched: [bench.facts.casting.ticket],
-      };
-    },
-  },
-  'readings/choose-reading': {
-    run({ reading: id, reason }, ctx) {
-      const { reading, bench, place } = getStanding(ctx, id);
-      checkOpen(bench, null);
-      const { choose } = bench.rows(place.quantity.code, place.spot, place.point, place.stage);
-      if (!choose.some((it) => it.id === id)) {
-        throw ruleBroken('readings/nothing-to-choose', 'There is only one reading here now. Look at the table again.');
-      }
-      for (const other of choose.filter((it) => it.id !== id)) {
-        insert(ctx, bench, place, word('taken_back', 'taken back'), SILENT, {
-          operation: other.operation,
-          supersedes: other.id,
-          reason: reason ?? `${reading.typed} stands`,
-          note: null,
-        });
-      }
-      return {
-        output: { reading: id },
-        activity: [
-          {
-            subject: subjectOf(bench),
-            ticket: bench.facts.casting.ticket,
-            words: `Chose ${cellWords(place, reading.typed)}`,
-            before: choose.map((it) => it.typed),
-            after: reading.typed,
           },
         ],
         touched: [bench.facts.casting.ticket],
