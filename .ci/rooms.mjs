@@ -15,7 +15,7 @@ export const rows = [
   { name: 'rule', features: ['state'] },
   // The floor is guarded by the state of every ticket, and asking and signing off open and read its holds.
   { name: 'bench', features: ['floor'] },
-  { name: 'acts', features: ['opening', 'check-in', 'pricing', 'asking', 'billing', 'sign-off', 'release'] },
+  { name: 'acts', features: ['opening', 'check-in', 'pricing', 'parts', 'asking', 'billing', 'sign-off', 'release'] },
   { name: 'views', features: ['search', 'ticket-page', 'promises', 'home', 'sheets'] },
 ];
 

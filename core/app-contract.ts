@@ -10,9 +10,9 @@ import { floorContract } from './floor/contract.ts';
 import { homeContract } from './home/contract.ts';
 import { intakeContract } from './intake/contract.ts';
 import type { Contract } from './kernel/contract.ts';
-import { linesContract } from './lines/contract.ts';
 import { moneyContract } from './money/contract.ts';
 import { openingContract } from './opening/contract.ts';
+import { partsContract } from './parts/contract.ts';
 import { photosContract } from './photos/contract.ts';
 import { pricingContract } from './pricing/contract.ts';
 import { promisesContract } from './promises/contract.ts';
@@ -51,7 +51,7 @@ export const appContract = {
   ...homeContract,
   ...askingContract,
   ...billingContract,
-  ...linesContract,
+  ...partsContract,
   ...moneyContract,
   ...pricingContract,
   ...ratesContract,

@@ -7,7 +7,9 @@ import type { WriteDb } from '../db/query.ts';
 import { intake } from '../intake/handlers.ts';
 import type { TicketId } from '../kernel/ids.ts';
 import { opening } from '../opening/handlers.ts';
+import { parts } from '../parts/handlers.ts';
 import { photos } from '../photos/handlers.ts';
+import { pricing } from '../pricing/handlers.ts';
 import { racks } from '../racks/handlers.ts';
 import { rates } from '../rates/handlers.ts';
 import { readings } from '../readings/handlers.ts';
@@ -32,6 +34,8 @@ export const features: readonly Feature[] = [
   photos,
   racks,
   readings,
+  pricing,
+  parts,
   opening,
 ];
 

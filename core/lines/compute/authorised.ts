@@ -153,3 +153,16 @@ export function notCoveredWords(coverage: Coverage, line: Cents): string {
       return 'Not approved yet: the customer has not been asked about this. Send an estimate or agree a ceiling.';
   }
 }
+
+/**
+ * What is agreed, in words: "Ceiling 1500.00 before tax, and A1 a 326.72".
+ *
+ * @param labelOf names an option, for example "A1 a"
+ */
+export function authorisedWords({ base, adds }: Authorised, labelOf: (option: number) => string): string {
+  const basis = (a: AnswerFact) => (a.taxIn ? 'with tax' : 'before tax');
+  const first = base && `${base.about === 'ceiling' ? 'Ceiling' : 'Estimate'} ${centsText(base.amount)} ${basis(base)}`;
+  const rest = adds.map((a) => `${labelOf(a.question ?? 0)} ${centsText(a.amount)}`);
+  const parts = [...(first ? [first] : []), ...rest];
+  return parts.length === 0 ? 'Nothing agreed yet' : parts.join(', and ');
+}

@@ -152,7 +152,7 @@ type Split = Readonly<{ lines: DerivedLine[]; sum: Cents }>;
 function discountLines(lines: readonly BillLine[], bp: BasisPoints, of: 'labour' | 'part', earlier: Earlier): Split {
   const base = lines.filter((line) => !line.net);
   const sum = cents(-shareOf(amountOf(base), bp));
-  const words = `${of === 'labour' ? 'Labour' : 'Parts'} discount ${percentText(bp)}`;
+  const words = `${of === 'labour' ? 'Labour' : 'Parts'} discount, ${percentText(bp)}`;
   const working = `${percentText(bp)} of ${centsText(amountOf(base))}`;
   return splitByClass({ role: 'discount', of, base, sum, words, working, earlier });
 }
@@ -165,7 +165,7 @@ function rushLines(labour: readonly BillLine[], bp: BasisPoints, earlier: Earlie
     of: null,
     base: labour,
     sum,
-    words: `Rush ${percentText(bp)}`,
+    words: `Rush, ${percentText(bp)} of labour`,
     working,
     earlier,
   });
@@ -199,7 +199,7 @@ function suppliesLine(labour: Cents, terms: BillTerms, earlier: Earlier): Derive
     role: 'supplies',
     of: null,
     taxClass: 'supplies',
-    words: 'Shop supplies',
+    words: `Shop supplies, ${percentText(terms.supplies)} of labour`,
     amount: cents(capped - charged),
     working: lessCharged(working, charged),
   };
@@ -212,7 +212,7 @@ function feeLine({ washed, terms, earlier }: BillInput): DerivedLine {
     role: 'fee',
     of: null,
     taxClass: 'fee',
-    words: 'Cleaning and disposal fee',
+    words: 'Washing fee',
     amount: cents(washed * terms.feePerWash - charged),
     working: lessCharged(working, charged),
   };
@@ -225,7 +225,7 @@ function minimumLine({ terms, earlier, last }: BillInput, labour: Cents, reached
     role: 'minimum',
     of: null,
     taxClass: 'labour_repair',
-    words: 'To the smallest labour charge',
+    words: `To the smallest labour charge of ${centsText(terms.minimum)}`,
     amount: cents((last ? due : charged) - charged),
     working: lessCharged(`${centsText(terms.minimum)} less labour ${centsText(reached)}`, charged),
   };

@@ -86,3 +86,17 @@ function firstOf(rows: readonly Row[], row: Row): number {
   }
   return first.id;
 }
+
+/** Units and planned times of the operations of a line that are not finished, after its count changed. */
+export function resizeOperations(db: WriteDb, lineId: WorkLineId, steps: readonly DraftOperation[]): void {
+  for (const { kind, units, planned, unattended } of steps) {
+    db.run(
+      db.q
+        .updateTable('operation')
+        .set({ units, planned_s: planned, unattended_s: unattended })
+        .where('work_line_id', '=', lineId)
+        .where('operation_kind_id', '=', kind.id)
+        .where('finished_at', 'is', null),
+    );
+  }
+}

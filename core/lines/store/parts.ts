@@ -1,5 +1,8 @@
 /** Reads and writes of parts: what is needed, ordered, here, fitted. */
+import type { Updateable } from 'kysely';
 import type { ReadDb, WriteDb } from '../../db/query.ts';
+import type { PartLineTable } from '../../db/schema.ts';
+import type { Moment } from '../../kernel/days.ts';
 import { notFound } from '../../kernel/errors.ts';
 import type { CastingId, Id, PartLineId, TicketId, WorkLineId } from '../../kernel/ids.ts';
 import { basisPoints, type PriceE4 } from '../../kernel/units.ts';
@@ -87,4 +90,28 @@ export function getPart(db: ReadDb, id: PartLineId): PartRow {
   const found = row && listParts(db, row.ticket_id).find((part) => part.id === id);
   if (!found) throw notFound('parts/no-such-part', 'This part');
   return found;
+}
+
+/** The count of a part that follows its line. */
+export const resizePart = (db: WriteDb, line: WorkLineId, quantity: number): number =>
+  db.run(db.q.updateTable('part_line').set({ quantity }).where('work_line_id', '=', line));
+
+/** What happened to a part. */
+export type PartChanges = Updateable<PartLineTable>;
+
+/** Change a part. @returns the new version. @throws AppError `conflict` when it changed meanwhile. */
+export const stepPart = (db: WriteDb, id: PartLineId, seen: number, changes: PartChanges): number =>
+  db.step('part_line', id, seen, changes);
+
+/** The customer was given the price of these parts. */
+export function markQuoted(db: WriteDb, ticket: TicketId, lines: readonly WorkLineId[], at: Moment): void {
+  if (lines.length === 0) return;
+  db.run(
+    db.q
+      .updateTable('part_line')
+      .set({ quoted_at: at })
+      .where('ticket_id', '=', ticket)
+      .where('work_line_id', 'in', [...lines])
+      .where('quoted_at', 'is', null),
+  );
 }

@@ -103,7 +103,6 @@ const ruleOf = (row: ReturnType<typeof listRules>[number]): OrderRule => ({
   id: row.id,
   no: row.no,
   first: row.first_group,
-  // biome-ignore lint/suspicious/noThenProperty: the word of the rule; a rule is never awaited.
   next: row.then_group,
   strength: row.strength,
   need: row.need,

@@ -1,4 +1,7 @@
 /** The castings of a ticket with the facts that move prices, fits and order. */
+import type { z } from 'zod';
+import type { DescribedType } from '../../castings/contract.ts';
+import { describedCounts } from '../../castings/store.ts';
 import { type Material, metalClassOf } from '../../catalogue/compute/fit.ts';
 import type { ReadDb } from '../../db/query.ts';
 import { notFound } from '../../kernel/errors.ts';
@@ -101,6 +104,29 @@ export function listTicketCastings(db: ReadDb, ticket: TicketId): TicketCasting[
     pairNo: row.pair_no,
   }));
 }
+
+/** A casting that is only described, with no row and no type of its own: packages have no price for it. */
+export const describedCasting = (
+  typed: z.output<typeof DescribedType>,
+  material: Material,
+  closeTolerance: boolean,
+): CastingForPrice => ({
+  id: null,
+  castingTypeId: null,
+  typeName: typed.name,
+  tag: null,
+  pairNo: null,
+  kind: typed.kind,
+  material,
+  metal: metalClassOf(material),
+  camLayout: typed.camLayout,
+  fuel: typed.fuel,
+  guideStyle: typed.guideStyle,
+  waterJacket: typed.waterJacket,
+  heavyDiesel: false,
+  closeTolerance,
+  counts: countsOf(describedCounts(typed)),
+});
 
 /** A casting of the catalogue that stands on no ticket yet. @throws AppError `not-found` `operations/no-such-type` */
 export function describeType(db: ReadDb, code: string, material: Material, closeTolerance: boolean): CastingForPrice {

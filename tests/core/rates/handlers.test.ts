@@ -116,7 +116,7 @@ describe('rates/add-factor and rates/end-factor', () => {
       whenFact: 'material',
       whenValue: 'iron',
       from: '2026-02-01',
-      operations: [],
+      operations: [] as number[],
     } as const;
     expect(await shop.refuse('rates/add-factor', factor)).toMatchObject({ code: 'rates/factor-touches-nothing' });
   });
