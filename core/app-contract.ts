@@ -1,5 +1,4 @@
 /** Every request a client may send: the contracts of all features, in the order of the features. */
-
 import { askingContract } from './asking/contract.ts';
 import { billingContract } from './billing/contract.ts';
 import { castingsContract } from './castings/contract.ts';
@@ -32,7 +31,7 @@ export const appContract = {
   ...shopContract,
   ...staffContract,
   ...catalogueContract,
-  ...openingContract,
+  ...ratesContract,
   ...customersContract,
   ...termsContract,
   ...ticketsContract,
@@ -41,20 +40,20 @@ export const appContract = {
   ...photosContract,
   ...readingsContract,
   ...racksContract,
+  ...moneyContract,
   ...floorContract,
+  ...openingContract,
   ...checkInContract,
+  ...askingContract,
   ...signOffContract,
   ...releaseContract,
   ...searchContract,
   ...ticketPageContract,
   ...promisesContract,
   ...homeContract,
-  ...askingContract,
   ...billingContract,
   ...partsContract,
-  ...moneyContract,
   ...pricingContract,
-  ...ratesContract,
 } as const satisfies Contract;
 
 export type App = typeof appContract;

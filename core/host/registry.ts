@@ -2,6 +2,7 @@
 
 import { castings } from '../castings/handlers.ts';
 import { catalogue } from '../catalogue/handlers.ts';
+import { checkIn } from '../check-in/handlers.ts';
 import { customers } from '../customers/handlers.ts';
 import type { WriteDb } from '../db/query.ts';
 import { intake } from '../intake/handlers.ts';
@@ -32,11 +33,12 @@ export const features: readonly Feature[] = [
   castings,
   intake,
   photos,
-  racks,
-  readings,
   pricing,
-  parts,
+  readings,
+  racks,
   opening,
+  checkIn,
+  parts,
 ];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */
