@@ -165,7 +165,7 @@ describe('serveWorkspace', () => {
         await fetch(`${serving.address}files`, {
           method: 'POST',
           headers: { cookie, 'content-type': 'image/png' },
-          body: body as BodyInit,
+          body: typeof body === 'string' ? body : new Blob([new Uint8Array(body)]),
         })
       ).json();
 
