@@ -18,7 +18,7 @@ import {
 const Operation = z.strictObject({ operationId: idOf<'operation'>(), seenVersion: SeenVersion });
 /** One operation, or the same one on both castings of a pair ("Both"). All or none. */
 const Operations = z.strictObject({ operations: z.array(Operation).min(1).max(8) });
-const Acted = z.object({
+export const Acted = z.object({
   /** A sentence for the live region: "Seat cut started on 30918." */
   words: z.string(),
   operations: z.array(z.object({ operationId: idOf<'operation'>(), version: z.int(), word: OperationWordSchema })),
@@ -43,6 +43,14 @@ const OpenHold = z.strictObject({
   /** Left out: today for a lead, else the next open day. */
   followUpOn: DaySchema.optional(),
 });
+
+/** Exactly one of ticket, casting, operation. */
+const HoldOn = OpenHold.extend({
+  ticketId: idOf<'ticket'>().nullish(),
+  castingId: idOf<'casting'>().nullish(),
+  operationId: idOf<'operation'>().nullish(),
+});
+export type OpenHoldInput = z.output<typeof HoldOn>;
 
 const QueueRow = z.object({
   operationId: idOf<'operation'>(),
@@ -199,12 +207,7 @@ export const floorContract = {
   }),
   'floor/open-hold': command({
     may: 'floor:work',
-    /** Exactly one of ticket, casting, operation. */
-    input: OpenHold.extend({
-      ticketId: idOf<'ticket'>().nullish(),
-      castingId: idOf<'casting'>().nullish(),
-      operationId: idOf<'operation'>().nullish(),
-    }),
+    input: HoldOn,
     output: Ok.extend({
       holdId: idOf<'hold'>(),
       otherOne: z.array(z.object({ castingId: idOf<'casting'>(), tag: z.int(), question: z.string() })),

@@ -13,7 +13,7 @@ import { writeActivity } from './activity.ts';
 import { localTime } from './clock.ts';
 import { toReplyError } from './failure.ts';
 import type { Host } from './host.ts';
-import type { AnyHandler, Done, PrepareCtx, QueryCtx } from './implement.ts';
+import { type AnyHandler, type Ctx, type Done, NotedRefusal, type PrepareCtx, type QueryCtx } from './implement.ts';
 import type { Reply, Request } from './reply.ts';
 import { findReply, keepReply } from './request-key.ts';
 import type { Session } from './session.ts';
@@ -76,11 +76,22 @@ type CommandRun = Readonly<{
 }>;
 
 function runCommand(host: Host, run: CommandRun): Reply {
-  const { request, session, found, input, prepared, now, common } = run;
+  try {
+    return inTransaction(host, run, (ctx) => run.found.handler.run(run.input, ctx, run.prepared) as Done<unknown>);
+  } catch (error) {
+    if (!(error instanceof NotedRefusal)) throw error;
+    // The command is undone; what was tried is kept, and answers no key: sent again it is refused and noted again.
+    inTransaction(host, { ...run, request: { ...run.request, key: undefined } }, error.note);
+    throw error.refusal;
+  }
+}
+
+function inTransaction(host: Host, run: CommandRun, work: (ctx: Ctx) => Done<unknown>): Reply {
+  const { request, session, found, input, now, common } = run;
   const reply = host.sqlite
     .transaction((): Reply => {
       const db = writeDb(host.sqlite, { now, by: session.staff });
-      const done = found.handler.run(input, { ...common, db, secret: host.secret }, prepared) as Done<unknown>;
+      const done = work({ ...common, db, secret: host.secret });
       const touched: readonly TicketId[] = [...new Set(done.touched ?? [])];
       host.project(db, touched);
       writeActivity(host, { lines: done.activity, session, now, command: request.name, input, entry: found.entry });

@@ -68,6 +68,23 @@ export type Handlers<C extends Contract> = {
   readonly [N in keyof C]: C[N]['kind'] extends 'query' ? QueryHandler<C[N]> : CommandHandler<C[N]>;
 };
 
+/**
+ * A refusal that must leave a trace: the command is undone whole, then this is written in a transaction of its own.
+ *
+ * For what was tried and is dangerous (a near miss), so that it cannot be tried unseen.
+ */
+export class NotedRefusal extends Error {
+  override readonly name = 'NotedRefusal';
+  readonly refusal: AppError;
+  readonly note: (ctx: Ctx) => Done<null>;
+
+  constructor(refusal: AppError, note: (ctx: Ctx) => Done<null>) {
+    super(refusal.message);
+    this.refusal = refusal;
+    this.note = note;
+  }
+}
+
 /** A feature as the host sees it. */
 export type Feature = Readonly<{ contract: Contract; handlers: Readonly<Record<string, AnyHandler>> }>;
 export type AnyHandler = Readonly<{

@@ -5,6 +5,7 @@ import { catalogue } from '../catalogue/handlers.ts';
 import { checkIn } from '../check-in/handlers.ts';
 import { customers } from '../customers/handlers.ts';
 import type { WriteDb } from '../db/query.ts';
+import { floor } from '../floor/handlers.ts';
 import { intake } from '../intake/handlers.ts';
 import type { TicketId } from '../kernel/ids.ts';
 import { opening } from '../opening/handlers.ts';
@@ -39,6 +40,7 @@ export const features: readonly Feature[] = [
   opening,
   checkIn,
   parts,
+  floor,
 ];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */

@@ -22,7 +22,11 @@ export const HoldReasonSchema = z.enum(
 export const ChipSchema = z.object({ chip: z.enum(CHIPS), words: z.string(), count: z.int().nullable() });
 
 /** A button a screen may offer: a request to send with its input, or `request: null` for words only. */
-export const WayOnSchema = z.object({ words: z.string(), request: z.string().nullable(), input: z.unknown() });
+export const WayOnSchema = z.object({
+  words: z.string(),
+  request: z.string().nullable(),
+  input: z.unknown().optional(),
+});
 
 /** The metal of a casting as tags, benches and papers print it. `outline` is the second sign beside the word, never alone. */
 export const MetalSchema = z.object({

@@ -58,7 +58,7 @@ export const FACT_WORDS: Readonly<Record<string, Readonly<{ words: string; short
     short: 'gallery plugs still in',
     todo: 'Tick that the plugs are out',
   },
-  'prechamber-out': {
+  'pre-chamber-out': {
     words: 'Take the pre-chambers out, or reset them, before the deck is surfaced.',
     short: 'pre-chambers still in',
     todo: 'Tick that the pre-chambers are out',

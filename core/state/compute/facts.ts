@@ -224,6 +224,8 @@ export type TicketFacts = Readonly<{
   operations: readonly OperationFact[];
   runs: readonly RunFact[];
   waivers: readonly Waiver[];
+  /** Soft rules shown already, as `<operation>:<rule>`: each warns once. */
+  shown: ReadonlySet<string>;
   signOffs: readonly SignOffFact[];
   /** Open ones only. */
   holds: readonly HoldFact[];

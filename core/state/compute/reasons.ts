@@ -49,10 +49,16 @@ export function ruleReasons(known: Known, operation: OperationFact): RuleSplit {
   });
   return {
     hard: open.filter((r) => r.strength === 'hard').map(asReason),
-    soft: open.filter((r) => r.strength === 'soft').map(asReason),
+    soft: open
+      .filter((r) => r.strength === 'soft' && !(r.state === 'unmet' && isShown(known, operation, r)))
+      .map(asReason),
     waived: results.filter((result) => result.state === 'waived'),
   };
 }
+
+/** A soft rule warns once. */
+const isShown = (known: Known, operation: OperationFact, result: RuleResult): boolean =>
+  known.facts.shown.has(`${operation.id}:${result.rule.id}`);
 
 /** What the rules of one casting are evaluated on. */
 export function ruleInput(known: Known, casting: CastingFact, more: readonly string[] = []): RuleInput {

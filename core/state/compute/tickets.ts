@@ -1,5 +1,5 @@
 /** The state of a ticket: its word, its chips, and what is still missing before it is ready. */
-import { addDays, type Day } from '../../kernel/days.ts';
+import type { Day } from '../../kernel/days.ts';
 import { type CastingNow, castingNow } from './castings.ts';
 import type { TicketFacts } from './facts.ts';
 import { looseGoods } from './goods.ts';
@@ -154,13 +154,4 @@ export function chipsOfToday(now: TicketNow, today: Today): Chip[] {
   if (isLate(promise, now, today)) chips.push({ chip: 'late', words: 'late', count: null });
   if (overdue) chips.push({ chip: 'overdue', words: 'overdue', count: null });
   return chips;
-}
-
-/** The day a hold is looked at again when nobody said: today for a lead, else the next day of `isOpen`. */
-export function usualFollowUp(owner: 'counter' | 'parts' | 'lead', today: Day, isOpen: (day: Day) => boolean): Day {
-  if (owner === 'lead') return today;
-  let day = addDays(today, 1);
-  // A shop that is never open must not hang.
-  for (let tries = 0; tries < 60 && !isOpen(day); tries += 1) day = addDays(day, 1);
-  return day;
 }

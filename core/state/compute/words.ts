@@ -120,7 +120,7 @@ export const TICKED_FACTS = [
   'plugs-out',
   'plug-map-complete',
   'cam-fitted',
-  'card-tag-off',
+  'pre-chamber-out',
   'read-back-after-wash',
 ] as const;
 export type TickedFact = (typeof TICKED_FACTS)[number];
@@ -133,6 +133,6 @@ export const FACT_WORDS: Readonly<Record<TickedFact, string>> = {
   'plugs-out': 'Gallery plugs are out',
   'plug-map-complete': 'Plug map is complete: every plug that came out is back',
   'cam-fitted': 'Camshaft is fitted',
-  'card-tag-off': 'Card tag is off, metal tag is on',
+  'pre-chamber-out': 'Pre-chambers are out, or reset',
   'read-back-after-wash': 'Number and side read back after the wash',
 };

@@ -172,6 +172,14 @@ export const listWaivers = (db: ReadDb, ticket: TicketId): Waiver[] =>
       at: row.created_at,
     }));
 
+/** Soft rules that were shown, as `<operation>:<rule>`. */
+export const listShown = (db: ReadDb, ticket: TicketId): ReadonlySet<string> =>
+  new Set(
+    db
+      .all(db.q.selectFrom('rule_shown').select(['operation_id', 'order_rule_id']).where('ticket_id', '=', ticket))
+      .map((row) => `${row.operation_id}:${row.order_rule_id}`),
+  );
+
 export const listSignOffs = (db: ReadDb, ticket: TicketId): SignOffFact[] =>
   db
     .all(
