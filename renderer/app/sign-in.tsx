@@ -38,8 +38,10 @@ export function SignIn({ onIn }: { onIn?: (() => void) | undefined }) {
             onClick={() => (person.signedInHere ? goOn(person.staff) : setChosen(person))}
           >
             <b>{person.initials}</b>
-            <span>{person.name}</span>
-            {person.signedInHere && <small>signed in here today</small>}
+            <span>
+              {person.name}
+              {person.signedInHere && <small>signed in here today</small>}
+            </span>
           </button>
         ))}
       </fieldset>

@@ -12,3 +12,7 @@ export const askedAddress = (ticket: number, question: number): string =>
 export const releaseAddress = (number: number): string => `#/racks/release/${number}`;
 /** A casting at the bench. */
 export const benchAddress = (tag: number): string => `#/bench/tag/${tag}`;
+/** Writing the invoice of a ticket. */
+export const invoiceAddress = (number: number): string => `#/books/invoice/${number}`;
+/** The papers of a ticket. */
+export const papersAddress = (number: number): string => `#/counter/ticket/${number}/papers`;

@@ -55,10 +55,12 @@ export type ReadingTableProps = Readonly<{
 
 export function ReadingTable(props: ReadingTableProps) {
   const { groups, rows, limits = false } = props;
+  // One column across: the words of a verdict have room beside its mark.
+  const roomy = groups.length === 1 && groups[0]?.columns.length === 1;
   const named = groups.some((group) => group.words !== '');
   return (
     <div className={css.sheet}>
-      <table className={css.table}>
+      <table className={classes(css.table, roomy && css.roomy)}>
         <caption className={css.spoken}>{props.label}</caption>
         <colgroup>
           <col className={css.headColumn} />
@@ -105,6 +107,7 @@ export function ReadingTable(props: ReadingTableProps) {
               currentColumn={props.current.column}
               typing={row.key === props.current.row ? props.typing : null}
               limits={limits}
+              roomy={roomy}
               onChoose={props.onChoose}
             />
           ))}
@@ -136,6 +139,7 @@ const BodyRow = memo(function BodyRow({
   currentColumn,
   typing,
   limits,
+  roomy,
   onChoose,
 }: {
   row: ReadingRow;
@@ -143,6 +147,7 @@ const BodyRow = memo(function BodyRow({
   currentColumn: string;
   typing: string | null;
   limits: boolean;
+  roomy: boolean;
   onChoose: ReadingTableProps['onChoose'];
 }) {
   return (
@@ -160,6 +165,7 @@ const BodyRow = memo(function BodyRow({
               kind={row.kind}
               at={at}
               first={n === 0}
+              roomy={roomy}
               typing={at ? typing : null}
               onChoose={() => onChoose(column.key, row.kind === 'read' ? row.key : null)}
             />
@@ -186,6 +192,7 @@ function Cell({
   kind,
   at,
   first,
+  roomy,
   typing,
   onChoose,
 }: {
@@ -193,6 +200,7 @@ function Cell({
   kind: ReadingRow['kind'];
   at: boolean;
   first: boolean;
+  roomy: boolean;
   typing: string | null;
   onChoose: () => void;
 }) {
@@ -204,13 +212,23 @@ function Cell({
       {typing !== null && typing !== '' ? (
         <span className={css.typing}>{typing}</span>
       ) : (
-        <Content cell={cell} kind={kind} caret={typing !== null} />
+        <Content cell={cell} kind={kind} caret={typing !== null} roomy={roomy} />
       )}
     </td>
   );
 }
 
-function Content({ cell, kind, caret }: { cell: ReadingCell | undefined; kind: ReadingRow['kind']; caret: boolean }) {
+function Content({
+  cell,
+  kind,
+  caret,
+  roomy,
+}: {
+  cell: ReadingCell | undefined;
+  kind: ReadingRow['kind'];
+  caret: boolean;
+  roomy: boolean;
+}) {
   if (kind === 'verdict') {
     const mark = cell?.mark ?? 'not-measured';
     return (
@@ -226,15 +244,22 @@ function Content({ cell, kind, caret }: { cell: ReadingCell | undefined; kind: R
       {cell?.lines.map((line) => (
         <span key={line} className={css.line}>
           {line}
-          {cell.mark && cell.mark !== 'pass' && cell.mark !== 'not-measured' && (
-            <span className={classes(css.beside, css[WASH[cell.mark]])}>
-              <LimitMark mark={cell.mark} />
-              <span className={css.spoken}>{cell.markWords ?? cell.mark}</span>
-            </span>
-          )}
+          <Beside cell={cell} roomy={roomy} />
         </span>
       ))}
       {caret && <i className={css.caret} aria-hidden="true" />}
     </>
+  );
+}
+
+/** In a dense row only what does not pass carries its mark; a table of one column shows every verdict in words. */
+function Beside({ cell, roomy }: { cell: ReadingCell; roomy: boolean }) {
+  const { mark } = cell;
+  if (!mark || mark === 'not-measured' || (!roomy && mark === 'pass')) return null;
+  return (
+    <span className={classes(css.beside, css[WASH[mark]])}>
+      <LimitMark mark={mark} />
+      <span className={roomy ? undefined : css.spoken}>{cell.markWords ?? mark}</span>
+    </span>
   );
 }

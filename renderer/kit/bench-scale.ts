@@ -34,7 +34,7 @@ export function layScale({ low, high, target, value, perUnit }: ScaleInput): Sca
   if (first === undefined) return null;
   const least = Math.min(...known);
   const most = Math.max(...known);
-  const span = most > least ? most - least : Math.max(Math.abs(first) / 10, perUnit / 100, 1);
+  const span = most > least ? most - least : oneSided(first, value);
   let from = least - span * 0.7;
   let to = most + span * 0.7;
   if (value !== null && value < from && value > from - 2 * span) from = value - span * 0.15;
@@ -45,6 +45,10 @@ export function layScale({ low, high, target, value, perUnit }: ScaleInput): Sca
   const place = (at: number): number => Math.min(1, Math.max(0, (at - from) / (to - from)));
   return { from, to, place, decimals: step.decimals, ticks: ticksOf(from, to, step.size, place) };
 }
+
+/** Room around a single limit: enough to see the value and the limit apart, or a little of the size itself. */
+const oneSided = (limit: number, value: number | null): number =>
+  Math.max(value === null ? 0 : Math.abs(value - limit), Math.abs(limit) / 200, 1);
 
 /** The smallest step of 1, 2 or 5 times a power of ten of the shown unit that is at least `least`. */
 function stepOf(least: number, perUnit: number): { size: number; decimals: number } {

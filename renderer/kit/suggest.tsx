@@ -74,7 +74,7 @@ export function Suggest<T>({
           className={fieldCss.input}
           role="combobox"
           aria-expanded={shown}
-          aria-controls={list}
+          aria-controls={shown ? list : undefined}
           aria-activedescendant={active ? `${list}-${active.key}` : undefined}
           aria-autocomplete="list"
           aria-invalid={error !== undefined}
@@ -103,9 +103,9 @@ export function Suggest<T>({
           </span>
         )}
       </div>
-      <div role="listbox" id={list} aria-label={label} className={css.list} hidden={!shown}>
-        {shown &&
-          options.map((option) => (
+      {shown && (
+        <div role="listbox" id={list} aria-label={`Choices for ${label}`} className={css.list}>
+          {options.map((option) => (
             <div
               key={option.key}
               id={`${list}-${option.key}`}
@@ -123,7 +123,8 @@ export function Suggest<T>({
               {option.note && <small>{option.note}</small>}
             </div>
           ))}
-      </div>
+        </div>
+      )}
       {(error || hint) && (
         <p id={below} className={error ? fieldCss.error : fieldCss.hint} role={error ? 'alert' : undefined}>
           {error ?? hint}

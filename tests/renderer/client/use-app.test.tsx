@@ -52,7 +52,7 @@ describe('useAppCommand', () => {
 
   it('asks for the PIN and then sends what was sent before', async () => {
     const { wrapper, sent } = around((request) => {
-      if (request.pin === undefined) return refused('staff/pin-needed');
+      if (request.pin === undefined) return refused('staff/pin-again');
       return request.pin === '7401' ? ok : refused('staff/pin-wrong');
     });
     const { result } = renderHook(() => useAppCommand('devices/drop-draft'), { wrapper });
@@ -73,7 +73,7 @@ describe('useAppCommand', () => {
   });
 
   it('leaves everything as it was when the PIN is not given', async () => {
-    const { wrapper } = around(() => refused('staff/pin-needed'));
+    const { wrapper } = around(() => refused('staff/pin-again'));
     const { result } = renderHook(() => useAppCommand('staff/sign-out'), { wrapper });
     let answer: unknown = 'waits';
     act(() => void result.current.send({}).then((output) => (answer = output)));

@@ -1,24 +1,17 @@
 /** Work asked for, with the price of the day and its working. What the metal forbids is said beside it, with what fits. */
 import { useState } from 'react';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import type { RequestRefused } from '../../../../client/request-refused.ts';
 import { useAppQuery } from '../../../../client/use-app.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { Choice } from '../../../../kit/choice.tsx';
 import { ErrorNote, Notice } from '../../../../kit/notice.tsx';
-import { Suggest } from '../../../../kit/suggest.tsx';
+import { WishField, wishOf } from '../../parts/wish-field.tsx';
 import { addWish, changeWish, dropWish } from '../changes.ts';
-import { plain } from '../find-type.ts';
 import type { SetTyped } from '../hooks/use-check-in.ts';
 import { linesOf, type Quote, refusalsOf } from '../quote.ts';
-import type { CastingTyped, CheckInTyped, WishTyped } from '../typed.ts';
+import type { CheckInTyped } from '../typed.ts';
 import { WishRow } from './wish-row.tsx';
 import css from './work-asked.module.css';
-
-type Kind = OutputOf<App['operations/list-kinds']>['kinds'][number];
-type Package = OutputOf<App['operations/list-packages']>['packages'][number];
-type Picked = Readonly<{ operation: Kind } | { package: Package } | { said: string }>;
 
 export function WorkAsked({
   typed,
@@ -116,93 +109,5 @@ export function WorkAsked({
         </div>
       )}
     </>
-  );
-}
-
-const wishOf = (picked: Picked): Omit<WishTyped, 'key' | 'castings'> => {
-  const empty = { said: '', quantity: '', note: '' };
-  if ('said' in picked) {
-    return {
-      ...empty,
-      kind: 'said',
-      id: null,
-      code: null,
-      words: picked.said,
-      customerWords: picked.said,
-      said: picked.said,
-    };
-  }
-  const one = 'operation' in picked ? picked.operation : picked.package;
-  return {
-    ...empty,
-    kind: 'operation' in picked ? 'operation' : 'package',
-    id: one.id,
-    code: one.code,
-    words: one.shopWords,
-    customerWords: one.customerWords,
-  };
-};
-
-function WishField({ casting, onPick }: { casting: CastingTyped | undefined; onPick: (picked: Picked) => void }) {
-  const [text, setText] = useState('');
-  const kind = casting?.kind ?? undefined;
-  const facts = kind && {
-    castingKind: kind,
-    material: casting?.material ?? ('not_known' as const),
-    castingType: casting?.typeId ?? null,
-  };
-  const kinds = useAppQuery('operations/list-kinds', facts ? { for: facts } : {}, { keep: true }).data?.kinds ?? [];
-  const packages =
-    useAppQuery('operations/list-packages', kind ? { castingKind: kind } : {}, { keep: true }).data?.packages ?? [];
-  const asked = plain(text);
-  const meets = (one: { shopWords: string; customerWords: string; code: string }) =>
-    asked.split(' ').every((word) => plain(`${one.shopWords} ${one.customerWords} ${one.code}`).includes(word));
-  const begins = (one: { shopWords: string }) => Number(plain(one.shopWords).startsWith(asked));
-  const found = [
-    ...packages.filter(meets).map((one) => ({
-      key: `p${one.id}`,
-      words: one.shopWords,
-      note: `package, ${one.items.length} inside`,
-      value: { package: one },
-      first: begins(one),
-    })),
-    ...kinds
-      .filter((one) => !one.retired && one.fit !== 'does_not_arise' && meets(one))
-      .map((one) => ({
-        key: `o${one.id}`,
-        words: one.shopWords,
-        note: one.fit === 'refused' ? (one.why ?? 'does not fit') : one.customerWords,
-        value: { operation: one },
-        first: begins(one),
-      })),
-  ]
-    .toSorted((a, b) => b.first - a.first)
-    .slice(0, 8);
-  return (
-    <Suggest<Picked>
-      label="Work asked for"
-      quiet
-      placeholder={casting ? 'work asked for: operation, package or their words' : 'add a casting first'}
-      text={text}
-      onText={setText}
-      options={
-        text.trim() === ''
-          ? []
-          : [
-              ...found,
-              {
-                key: 'said',
-                words: `their words: "${text.trim()}"`,
-                note: 'kept beside ours',
-                value: { said: text.trim() },
-              },
-            ]
-      }
-      onPick={(picked) => {
-        onPick(picked);
-        setText('');
-      }}
-      pickWords="adds"
-    />
   );
 }
