@@ -30,11 +30,11 @@ export function obstacleHere(
 }
 
 /** The Electron program, or undefined while it was never unpacked. */
-export function findElectron(environment: NodeJS.ProcessEnv = process.env): string | undefined {
-  const pathFile = join(PACKAGE, 'path.txt');
+export function findElectron(environment: NodeJS.ProcessEnv = process.env, unpacked = PACKAGE): string | undefined {
+  const pathFile = join(unpacked, 'path.txt');
   if (!existsSync(pathFile)) return undefined;
   const program = join(
-    environment.ELECTRON_OVERRIDE_DIST_PATH ?? join(PACKAGE, 'dist'),
+    environment.ELECTRON_OVERRIDE_DIST_PATH ?? join(unpacked, 'dist'),
     readFileSync(pathFile, 'utf8').trim(),
   );
   return existsSync(program) ? program : undefined;

@@ -2,6 +2,7 @@
 import { parseArgs } from 'node:util';
 import { AppError } from '#core/kernel/errors.ts';
 import { openApp } from '../wiring/open-app.ts';
+import { openInBrowser } from './open-in-browser.ts';
 import { serveWorkspace, USUAL_PORT } from './serve.ts';
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
@@ -21,6 +22,7 @@ export async function runLan(args: readonly string[], why?: string): Promise<voi
     if (why) say(`No desktop window: ${why}. The same app runs in a browser of this computer.`);
     say(`Workspace ${app.workspace().paths.folder}`);
     say(`Open ${serving.pairingAddress} in a browser. Ctrl C ends it.`);
+    openInBrowser(serving.pairingAddress);
     void app
       .workspace()
       .backupOfTheDay()
