@@ -16,6 +16,9 @@ export default defineConfig({
           include: ['tests/{core,demo-data,whole}/**/*.test.ts'],
           // One process keeps its modules for all files, which is 10 times faster; no module of core holds state.
           isolate: false,
+          // The first test of a process loads the whole practice shop.
+          testTimeout: 30_000,
+          hookTimeout: 30_000,
         },
       },
       {

@@ -17,6 +17,9 @@ export function limitText(limit: Limit): string {
   return high === null ? '' : `at most ${high}`;
 }
 
+/** Nobody but its typist has compared it with its source. */
+export const NOT_CHECKED = 'not checked';
+
 /** `engine data`, as in "customer's figure 1.720 set aside: engine data used". */
 const SAID: Readonly<Record<Limit['forWhat'], string>> = {
   casting_type: 'casting type data',
@@ -33,7 +36,7 @@ function notesOf({ limit, setAside, chosen }: ResolvedLimit): string[] {
     notes.push(`customer’s figure ${text} set aside: ${SAID[limit.forWhat]} used`);
   }
   if (chosen) notes.push(`${SAID[limit.forWhat]} chosen by ${chosen.by}: ${chosen.reason}`);
-  if (!limit.checked) notes.push('not checked');
+  if (!limit.checked) notes.push(NOT_CHECKED);
   return notes;
 }
 

@@ -23,21 +23,24 @@ export type Trial = Readonly<{
 export function previewOf(facts: Facts, table: BenchTable, trial: Trial): Preview {
   const bench = openBench(facts);
   const place = placeAt(bench, trial.cell);
-  if (!place) return { read: { kind: 'empty' }, becomes: '', doubt: null, cell: null, column: null, sentence: '' };
+  if (!place)
+    return { read: { kind: 'empty' }, becomes: '', doubt: null, cell: null, column: null, judged: null, sentence: '' };
   const entry = readEntry(bench, place, trial.typed, trial.unit);
   const { read, becomes, doubt } = entry;
-  if (!entry.keep) return { read, becomes, doubt, cell: null, column: null, sentence: '' };
+  if (!entry.keep) return { read, becomes, doubt, cell: null, column: null, judged: null, sentence: '' };
   const before = bench.rows(trial.cell.quantity, place.spot, trial.cell.point, trial.cell.stage);
   const superseded = before.current?.id ?? null;
   const sheet = composeSheet({ ...facts, readings: [...facts.readings, tried(trial, entry, superseded)] }, table);
   const index = sheet.columns.findIndex((column) => column.spot === trial.cell.spot);
   const column = sheet.columns[index] ?? null;
+  const cell = cellIn(sheet, trial, index);
   return {
     read,
     becomes,
     doubt,
-    cell: cellIn(sheet, trial, index),
+    cell,
     column,
+    judged: (trial.cell.quantity === 'installed-height' ? heightMade(sheet, index) : null) ?? cell,
     sentence: sentenceOf(sheet, index, column),
   };
 }
@@ -66,6 +69,12 @@ function tried(trial: Trial, entry: Entry, supersedes: ReadingId | null): Readin
 function cellIn(sheet: Sheet, trial: Trial, index: number): Cell | null {
   const { quantity, point, stage } = trial.cell;
   return sheet.rows.find((row) => row.key === `${quantity}|${point ?? ''}|${stage}`)?.cells[index] ?? null;
+}
+
+/** The height with shims under it, where it could be made. */
+function heightMade(sheet: Sheet, index: number): Cell | null {
+  const cell = sheet.rows.find((row) => row.quantity === 'height-with-shim')?.cells[index];
+  return cell && cell.value !== null ? cell : null;
 }
 
 /** `1.0 under it makes 35.10 mm, load 241 N`; empty for tables without shims. */

@@ -159,6 +159,8 @@ export type Preview = Readonly<{
   /** The cell and its column as they would stand; null when nothing can be kept. */
   cell: Cell | null;
   column: Column | null;
+  /** The figure that is judged: the height with these shims under it, else the cell itself. */
+  judged: Cell | null;
   /** `1.0 under it makes 35.10 mm, load 241 N`; empty for other tables. */
   sentence: string;
 }>;

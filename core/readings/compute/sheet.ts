@@ -8,7 +8,7 @@ import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from './bench.ts';
 import { cellAt } from './cells.ts';
 import { columnsOf, type Placed } from './columns.ts';
-import { showLimit } from './limit-words.ts';
+import { NOT_CHECKED, showLimit } from './limit-words.ts';
 import type { Facts, Limit } from './model.ts';
 import { systemOfCasting } from './place.ts';
 import { entryRuleOf, rowDecimals, rowUnit } from './row-units.ts';
@@ -145,6 +145,10 @@ function notesOf(facts: Facts, rows: readonly SheetRow[]): readonly string[] {
   const overdue = facts.tools
     .filter((tool) => tool.overdue && used.has(tool.id))
     .map((tool) => `${tool.name}: check was due ${tool.nextDue}. Readings taken with it stand and say so.`);
-  const said = rows.flatMap((row) => row.limits.flatMap((limit) => limit.notes.map((note) => `${row.words}: ${note}`)));
+  const said = rows.flatMap((row) =>
+    row.limits.flatMap((limit) =>
+      limit.notes.flatMap((note) => (note === NOT_CHECKED ? [] : [`${row.words}: ${note}`])),
+    ),
+  );
   return [...new Set([...overdue, ...said])];
 }
