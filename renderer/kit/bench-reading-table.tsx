@@ -255,7 +255,8 @@ function Content({
 /** In a dense row only what does not pass carries its mark; a table of one column shows every verdict in words. */
 function Beside({ cell, roomy }: { cell: ReadingCell; roomy: boolean }) {
   const { mark } = cell;
-  if (!mark || mark === 'not-measured' || (!roomy && mark === 'pass')) return null;
+  if (!mark || mark === 'not-measured') return null;
+  if (!roomy && (mark === 'pass' || mark === 'no-limit')) return null;
   return (
     <span className={classes(css.beside, css[WASH[mark]])}>
       <LimitMark mark={mark} />

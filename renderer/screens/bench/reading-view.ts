@@ -63,7 +63,7 @@ export function pagesOf(sheet: Sheet, turned: boolean, most: number): Page[] {
   const spots = sheet.columns.map(
     (column): ColumnSpot => ({
       key: columnKey(column),
-      label: column.label,
+      label: column.label || column.words,
       row: column.row,
       benchOrder: column.benchOrder,
       group: column.group,
@@ -101,20 +101,21 @@ function rowOf(sheet: Sheet, row: SheetRow, waiting: ReadonlyMap<string, string>
     const key = columnKey(column);
     const here = waiting.get(placeOf(sheet.casting.id, row, key));
     if (here !== undefined) cells[key] = { lines: here === '' ? [] : [here], waiting: true };
-    else if (cell) cells[key] = cellOf(cell, row);
+    else if (cell) cells[key] = isPlanned(row, cell) ? plannedCell(column) : cellOf(cell, row);
   }
   return {
     key: row.key,
-    label: labelOf(row),
+    label: labelOf(sheet, row),
     kind: row.derived ? 'derived' : isWords(row) ? 'plain' : 'read',
     limits: row.limits.map((limit) => sideText(limit)).join(', '),
     cells,
   };
 }
 
-/** `installed height, mm`, `guide, middle`, `thickness after`. */
-export function labelOf(row: SheetRow): string {
-  const stage = row.stage === 'after' && !row.derived && !/\bafter\b/.test(row.words) ? ' after' : '';
+/** `height read, mm`, `guide inside, middle`; before and after are said where a quantity stands at both. */
+export function labelOf(sheet: Sheet, row: SheetRow): string {
+  const both = sheet.rows.some((one) => one.quantity === row.quantity && one.stage !== row.stage && one.shown);
+  const stage = both ? ` ${row.stage}` : '';
   const point = row.pointWords ? `, ${row.pointWords}` : '';
   return `${row.words}${stage}${point}${row.unitMark && !row.pointWords ? `, ${row.unitMark}` : ''}`;
 }
@@ -135,10 +136,16 @@ function cellOf(cell: Cell, row: SheetRow): ReadingCell {
   };
 }
 
+/** Shims are shown as chosen until somebody says what was fitted. */
+const isPlanned = (row: SheetRow, cell: Cell): boolean => row.quantity === 'shims-fitted' && !cell.reading;
+const plannedCell = (column: Column): ReadingCell => ({ lines: column.shims ? stackLines(column.shims.text) : [] });
+
 /** A stack of shims stands in two lines, as it is laid under the spring. */
+const stackLines = (text: string): string[] => text.split(/ (?=\+ )/);
+
 function linesOf(cell: Cell, row: SheetRow): string[] {
   if (cell.text === '') return [];
-  return row.quantity.includes('shim') && cell.text.includes(' + ') ? cell.text.split(/ (?=\+ )/) : [cell.text];
+  return row.quantity === 'shims-fitted' ? stackLines(cell.text) : [cell.text];
 }
 
 function verdictRow(sheet: Sheet): ReadingRow {
@@ -194,3 +201,15 @@ export function spotAt(sheet: Sheet, rowKey: string, key: string): Spot | null {
   const column = sheet.columns[n];
   return row && column ? { sheet, row, column, cell: row.cells[n] } : null;
 }
+
+/** The row whose limits judge this place: where shims decide, the height with them and not the bare one. */
+export const judgedRow = ({ sheet, row }: Spot): SheetRow =>
+  (row.quantity === 'installed-height' && sheet.rows.find((one) => one.quantity === 'height-with-shim')) || row;
+
+/** The limit that judges this place; null when none is known. */
+export const judgingLimit = (spot: Spot): LimitShown | null =>
+  limitFor(judgedRow(spot), spot.column.side) ?? limitFor(spot.row, spot.column.side);
+
+/** Sentences of the sheet that are not said beside a limit already. */
+export const loudNotes = (sheet: Sheet): readonly string[] =>
+  sheet.notes.filter((note) => !note.endsWith('not checked'));

@@ -1,5 +1,5 @@
 /** The bench: queue, casting, readings, findings, sign-off. Everything entered here is kept on the tablet first. */
-import { useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { Route, Switch } from 'wouter';
 import { createOutbox, type Outbox } from '../../client/outbox.ts';
 import { browserStorage } from '../../client/outbox-storage.ts';
@@ -8,13 +8,23 @@ import { OutboxContext } from '../../client/use-outbox.ts';
 import { Waiting } from '../../kit/pane.tsx';
 import { CastingScreen } from './casting-screen.tsx';
 import { CentresScreen } from './centres-screen.tsx';
-import { FoundScreen } from './found-screen.tsx';
 import { rememberedCentre } from './hooks/centre-memory.ts';
-import { PhotosScreen } from './photos-screen.tsx';
 import { QueueScreen } from './queue-screen.tsx';
-import { ReadingsScreen } from './readings-screen.tsx';
-import { SignOffScreen } from './sign-off-screen.tsx';
-import { TableScreen } from './table-screen.tsx';
+
+// Fetched while the hand is still at the queue, so that they are there when the line is not.
+const pages = {
+  found: () => import('./pages/found-screen.tsx'),
+  photos: () => import('./pages/photos-screen.tsx'),
+  readings: () => import('./pages/readings-screen.tsx'),
+  signOff: () => import('./pages/sign-off-screen.tsx'),
+  table: () => import('./pages/table-screen.tsx'),
+};
+const FoundScreen = lazy(async () => ({ default: (await pages.found()).FoundScreen }));
+const PhotosScreen = lazy(async () => ({ default: (await pages.photos()).PhotosScreen }));
+const ReadingsScreen = lazy(async () => ({ default: (await pages.readings()).ReadingsScreen }));
+const SignOffScreen = lazy(async () => ({ default: (await pages.signOff()).SignOffScreen }));
+const TableScreen = lazy(async () => ({ default: (await pages.table()).TableScreen }));
+const AFTER_MS = 1500;
 
 export function Routes() {
   const client = useClient();
@@ -24,26 +34,34 @@ export function Routes() {
     setOutbox(opened);
     return opened.end;
   }, [client]);
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      for (const fetchPage of Object.values(pages)) void fetchPage().catch(() => undefined);
+    }, AFTER_MS);
+    return () => clearTimeout(timer);
+  }, []);
   if (!outbox) return <Waiting />;
   return (
     <OutboxContext value={outbox}>
-      <Switch>
-        <Route path="/bench/centres">
-          <CentresScreen />
-        </Route>
-        <Route path="/bench/centre/:centre">{({ centre }) => <QueueScreen centre={Number(centre)} />}</Route>
-        <Route path="/bench/tag/:tag/found">{({ tag }) => <FoundScreen tag={Number(tag)} />}</Route>
-        <Route path="/bench/tag/:tag/photos">{({ tag }) => <PhotosScreen tag={Number(tag)} />}</Route>
-        <Route path="/bench/tag/:tag/readings">{({ tag }) => <ReadingsScreen tag={Number(tag)} />}</Route>
-        <Route path="/bench/tag/:tag/sign-off">{({ tag }) => <SignOffScreen tag={Number(tag)} />}</Route>
-        <Route path="/bench/tag/:tag/table/:table">
-          {({ tag, table }) => <TableScreen key={`${tag}-${table}`} tag={Number(tag)} table={table} />}
-        </Route>
-        <Route path="/bench/tag/:tag">{({ tag }) => <CastingScreen key={tag} tag={Number(tag)} />}</Route>
-        <Route>
-          <FirstPage />
-        </Route>
-      </Switch>
+      <Suspense fallback={<Waiting />}>
+        <Switch>
+          <Route path="/bench/centres">
+            <CentresScreen />
+          </Route>
+          <Route path="/bench/centre/:centre">{({ centre }) => <QueueScreen centre={Number(centre)} />}</Route>
+          <Route path="/bench/tag/:tag/found">{({ tag }) => <FoundScreen tag={Number(tag)} />}</Route>
+          <Route path="/bench/tag/:tag/photos">{({ tag }) => <PhotosScreen tag={Number(tag)} />}</Route>
+          <Route path="/bench/tag/:tag/readings">{({ tag }) => <ReadingsScreen tag={Number(tag)} />}</Route>
+          <Route path="/bench/tag/:tag/sign-off">{({ tag }) => <SignOffScreen tag={Number(tag)} />}</Route>
+          <Route path="/bench/tag/:tag/table/:table">
+            {({ tag, table }) => <TableScreen key={`${tag}-${table}`} tag={Number(tag)} table={table} />}
+          </Route>
+          <Route path="/bench/tag/:tag">{({ tag }) => <CastingScreen key={tag} tag={Number(tag)} />}</Route>
+          <Route>
+            <FirstPage />
+          </Route>
+        </Switch>
+      </Suspense>
     </OutboxContext>
   );
 }

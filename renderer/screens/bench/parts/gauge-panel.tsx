@@ -83,7 +83,7 @@ function HiddenRows({ sheet, rows }: { sheet: Sheet; rows: readonly SheetRow[] }
               })
             }
           >
-            Show {labelOf(row)}
+            Show {labelOf(sheet, row)}
           </Button>
         ))}
       </div>

@@ -53,9 +53,9 @@ export function PaperRow({
   }
 
   return (
-    <form className={css.paper} onSubmit={submit} aria-label={`From paper: ${labelOf(row)}`}>
+    <form className={css.paper} onSubmit={submit} aria-label={`From paper: ${labelOf(sheet, row)}`}>
       <h3>
-        From paper: <b>{labelOf(row)}</b>
+        From paper: <b>{labelOf(sheet, row)}</b>
       </h3>
       <div className={css.fields}>
         {columns.map((column) => {
@@ -64,7 +64,7 @@ export function PaperRow({
           const done = isRead(sheet, row, key);
           return (
             <label key={key} className={css.field}>
-              <span>{column.label}</span>
+              <span>{column.label || column.words}</span>
               <input
                 inputMode="decimal"
                 autoComplete="off"

@@ -4,7 +4,7 @@ import { LimitScale } from '../../../kit/bench-limit-scale.tsx';
 import { Verdict } from '../../../kit/mark.tsx';
 import type { Preview } from '../bench-casting.ts';
 import type { ReadingEntry } from '../hooks/use-reading-entry.ts';
-import { colourOf, limitFor, markOf, type Spot } from '../reading-view.ts';
+import { colourOf, judgedRow, judgingLimit, markOf, type Spot } from '../reading-view.ts';
 import { perUnit } from '../unit-sizes.ts';
 import css from './reading-detail.module.css';
 import { ReadingQuestion } from './reading-question.tsx';
@@ -51,10 +51,10 @@ export function ReadingDetail({
 /** The figure between its limits: with shims under it where there are shims, else as read. */
 function Scale({ spot, preview }: { spot: Spot; preview: Preview | undefined }) {
   const judged = judgedRow(spot);
-  const limit = limitFor(judged, spot.column.side) ?? limitFor(spot.row, spot.column.side);
+  const limit = judgingLimit(spot);
   if (!limit) return <p className={css.source}>No limit known for {spot.row.words}.</p>;
   const n = spot.sheet.columns.indexOf(spot.column);
-  const shown = preview ? (preview.cell ?? undefined) : judged.cells[n];
+  const shown = preview ? (preview.judged ?? undefined) : judged.cells[n];
   const verdict = preview?.column?.verdict ?? shown?.verdict ?? null;
   return (
     <div>
@@ -72,10 +72,6 @@ function Scale({ spot, preview }: { spot: Spot; preview: Preview | undefined }) 
   );
 }
 
-/** Where shims decide, the height with them is judged, not the bare one. */
-const judgedRow = ({ sheet, row }: Spot): SheetRow =>
-  (row.quantity === 'installed-height' && sheet.rows.find((one) => one.quantity === 'height-with-shim')) || row;
-
 function Source({ limit }: { limit: LimitShown }) {
   return (
     <p className={css.source}>
@@ -85,8 +81,7 @@ function Source({ limit }: { limit: LimitShown }) {
         {limit.text}
       </b>{' '}
       {limit.source}
-      {!limit.checked && ', not checked'}
-      {limit.notes.map((note) => `. ${note}`).join('')}
+      {limit.notes.map((note) => `, ${note}`).join('')}
     </p>
   );
 }
@@ -140,7 +135,7 @@ function Figure({ row, cell }: { row: SheetRow; cell: Cell }) {
     <div>
       <dt>{row.words}</dt>
       <dd>
-        {cell.text} {row.unitMark} {mark && mark !== 'no-limit' && <Verdict mark={mark} words={cell.word} />}
+        {cell.text} {row.unitMark} {mark && <Verdict mark={mark} words={cell.word} />}
         {cell.marks.map((one) => (
           <small key={one}> {one}</small>
         ))}

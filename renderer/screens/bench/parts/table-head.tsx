@@ -5,8 +5,9 @@ import { classes } from '../../../kit/class-names.ts';
 import { TitleBlock, TitleCell } from '../../../kit/sheet.tsx';
 import { Rush } from '../../../kit/state.tsx';
 import { Tag } from '../../../kit/tag.tsx';
+import { foundAddress } from '../bench-addresses.ts';
 import type { BenchCasting } from '../bench-casting.ts';
-import { limitFor, type Page, type Spot } from '../reading-view.ts';
+import { judgingLimit, limitFor, type Page, type Spot } from '../reading-view.ts';
 import css from './table-head.module.css';
 
 export function TableHead({
@@ -32,7 +33,7 @@ export function TableHead({
   turned: boolean;
   onTurn: () => void;
 }) {
-  const limit = spot && limitFor(spot.row, spot.column.side);
+  const limit = spot && judgingLimit(spot);
   const load = spot && otherLimit(spot.sheet, 'seat-load', spot);
   return (
     <div className={css.top}>
@@ -72,6 +73,9 @@ export function TableHead({
         </Button>
         <Button pressed={turned} onPress={onTurn}>
           Flip
+        </Button>
+        <Button kind="found" href={foundAddress(bench.tag)} label="Found something">
+          Found
         </Button>
       </span>
     </div>

@@ -1,14 +1,16 @@
 /** Places that take words instead of figures: the choices as keys, shims by what fits, or a line of text. */
 
-import { useAppQuery } from '../../../client/use-app.ts';
+import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Field } from '../../../kit/field.tsx';
+import { ErrorNote } from '../../../kit/notice.tsx';
 import type { ShimChoices } from '../bench-casting.ts';
 import type { Spot } from '../reading-view.ts';
 import css from './word-keys.module.css';
 
 export function WordKeys({
   spot,
+  operation,
   text,
   onText,
   onTake,
@@ -16,6 +18,7 @@ export function WordKeys({
   onNext,
 }: {
   spot: Spot;
+  operation: number | null;
   text: string;
   onText: (text: string) => void;
   onTake: (words: string) => void;
@@ -26,7 +29,12 @@ export function WordKeys({
   return (
     <fieldset className={css.keys} aria-label={row.words}>
       <div className={css.choices}>
-        {isShims(spot) && <ShimKeys spot={spot} onTake={onTake} />}
+        {isShims(spot) && (
+          <>
+            <FitAll spot={spot} operation={operation} />
+            <ShimKeys spot={spot} onTake={onTake} />
+          </>
+        )}
         {row.choices.map((choice) => (
           <Button key={choice} onPress={() => onTake(choice)}>
             {choice}
@@ -38,9 +46,7 @@ export function WordKeys({
       </div>
       <div className={css.foot}>
         <Button onPress={onPrevious}>Before</Button>
-        <Button kind="go" onPress={onNext}>
-          Next
-        </Button>
+        <Button onPress={onNext}>Next</Button>
       </div>
     </fieldset>
   );
@@ -48,6 +54,24 @@ export function WordKeys({
 
 /** Shims laid under a spring are words of the shop: `0.5 + 1.0`. */
 export const isShims = (spot: Spot): boolean => spot.row.quantity === 'shims-fitted';
+
+/** All springs shimmed as the plan says: one touch for the row. */
+function FitAll({ spot, operation }: { spot: Spot; operation: number | null }) {
+  const fit = useAppCommand('readings/fit-shims');
+  return (
+    <div className={css.all}>
+      <Button
+        kind="go"
+        wide
+        working={fit.pending}
+        onPress={() => void fit.send({ casting: spot.sheet.casting.id, operation })}
+      >
+        All as chosen
+      </Button>
+      <ErrorNote error={fit.error} />
+    </div>
+  );
+}
 
 /** Stacks that could go under this spring, best first; the best is what the plan says. */
 function ShimKeys({ spot, onTake }: { spot: Spot; onTake: (words: string) => void }) {

@@ -2,19 +2,19 @@
 
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
-import { newKey } from '../../client/client.ts';
-import { useAppQuery, useClient } from '../../client/use-app.ts';
-import { useFormat } from '../../client/use-shop.ts';
-import { benchAddress } from '../../kit/addresses.ts';
-import { Button } from '../../kit/button.tsx';
-import { ErrorNote, Notice } from '../../kit/notice.tsx';
-import { Waiting } from '../../kit/pane.tsx';
-import { Row, Rows } from '../../kit/rows.tsx';
-import { Empty, Sheet, SheetBody, SheetHead } from '../../kit/sheet.tsx';
-import { BandAct, BandTitle } from '../../kit/slots.tsx';
-import { KeptHere } from './parts/kept-here.tsx';
-import { NameAndPin } from './parts/name-and-pin.tsx';
-import { OpenReadings } from './parts/open-readings.tsx';
+import { newKey } from '../../../client/client.ts';
+import { useAppQuery, useClient } from '../../../client/use-app.ts';
+import { useFormat } from '../../../client/use-shop.ts';
+import { benchAddress } from '../../../kit/addresses.ts';
+import { Button } from '../../../kit/button.tsx';
+import { ErrorNote, Notice } from '../../../kit/notice.tsx';
+import { Waiting } from '../../../kit/pane.tsx';
+import { Row, Rows } from '../../../kit/rows.tsx';
+import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
+import { BandAct, BandTitle } from '../../../kit/slots.tsx';
+import { KeptHere } from '../parts/kept-here.tsx';
+import { NameAndPin } from '../parts/name-and-pin.tsx';
+import { OpenReadings } from '../parts/open-readings.tsx';
 import css from './sign-off-screen.module.css';
 
 export type SignOff = OutputOf<App['castings/get-sign-off']>;

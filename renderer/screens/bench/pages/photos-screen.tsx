@@ -1,15 +1,15 @@
 /** How the casting arrived: pictures, what came with it, what was seen. */
-import { fileUrl } from '../../client/transport.ts';
-import { useAppQuery } from '../../client/use-app.ts';
-import { benchAddress } from '../../kit/addresses.ts';
-import { Button } from '../../kit/button.tsx';
-import { ErrorNote } from '../../kit/notice.tsx';
-import { Waiting } from '../../kit/pane.tsx';
-import { Row, Rows } from '../../kit/rows.tsx';
-import { Empty, Sheet, SheetHead } from '../../kit/sheet.tsx';
-import { BandAct, BandTitle } from '../../kit/slots.tsx';
-import type { BenchCasting } from './bench-casting.ts';
-import { KeptHere } from './parts/kept-here.tsx';
+import { fileUrl } from '../../../client/transport.ts';
+import { useAppQuery } from '../../../client/use-app.ts';
+import { benchAddress } from '../../../kit/addresses.ts';
+import { Button } from '../../../kit/button.tsx';
+import { ErrorNote } from '../../../kit/notice.tsx';
+import { Waiting } from '../../../kit/pane.tsx';
+import { Row, Rows } from '../../../kit/rows.tsx';
+import { Empty, Sheet, SheetHead } from '../../../kit/sheet.tsx';
+import { BandAct, BandTitle } from '../../../kit/slots.tsx';
+import type { BenchCasting } from '../bench-casting.ts';
+import { KeptHere } from '../parts/kept-here.tsx';
 import css from './photos-screen.module.css';
 
 export function PhotosScreen({ tag }: { tag: number }) {

@@ -1,32 +1,32 @@
 /** One table of readings of one casting: things across as they sit, the place the hand is at below, the pad beside it. */
 import { useMemo, useState } from 'react';
 import type { Sheet } from '#core/readings/compute/sheet-model.ts';
-import { useAppQuery } from '../../client/use-app.ts';
-import { useOutboxState } from '../../client/use-outbox.ts';
-import { benchAddress } from '../../kit/addresses.ts';
-import { NumberPad, typeKey } from '../../kit/bench-number-pad.tsx';
-import { ReadingTable } from '../../kit/bench-reading-table.tsx';
-import { Button } from '../../kit/button.tsx';
-import { useAct } from '../../kit/keyboard.ts';
-import { ErrorNote, Notice } from '../../kit/notice.tsx';
-import { Waiting } from '../../kit/pane.tsx';
-import { Empty } from '../../kit/sheet.tsx';
-import { BandAct, BandTitle } from '../../kit/slots.tsx';
-import { type BenchCasting, operationOf } from './bench-casting.ts';
-import { useGauge } from './hooks/use-gauge.ts';
-import { type ReadingEntry, useReadingEntry } from './hooks/use-reading-entry.ts';
-import { useRoom } from './hooks/use-room.ts';
-import { type TableHand, useTableHand } from './hooks/use-table-hand.ts';
-import { GaugePanel } from './parts/gauge-panel.tsx';
-import { KeptHere } from './parts/kept-here.tsx';
-import { PaperRow } from './parts/paper-row.tsx';
-import { ReadingDetail } from './parts/reading-detail.tsx';
-import { ReadingField } from './parts/reading-field.tsx';
-import { TableHead } from './parts/table-head.tsx';
-import { TwoReadings } from './parts/two-readings.tsx';
-import { WordKeys } from './parts/word-keys.tsx';
-import { waitingByPlace } from './reading-parcel.ts';
-import { type At, isTyped, isWords, pagesOf, rowsOf, type Spot } from './reading-view.ts';
+import { useAppQuery } from '../../../client/use-app.ts';
+import { useOutboxState } from '../../../client/use-outbox.ts';
+import { benchAddress } from '../../../kit/addresses.ts';
+import { NumberPad, typeKey } from '../../../kit/bench-number-pad.tsx';
+import { ReadingTable } from '../../../kit/bench-reading-table.tsx';
+import { Button } from '../../../kit/button.tsx';
+import { useAct } from '../../../kit/keyboard.ts';
+import { ErrorNote, Notice } from '../../../kit/notice.tsx';
+import { Waiting } from '../../../kit/pane.tsx';
+import { Empty } from '../../../kit/sheet.tsx';
+import { BandAct, BandTitle } from '../../../kit/slots.tsx';
+import { type BenchCasting, operationOf } from '../bench-casting.ts';
+import { useGauge } from '../hooks/use-gauge.ts';
+import { type ReadingEntry, useReadingEntry } from '../hooks/use-reading-entry.ts';
+import { useRoom } from '../hooks/use-room.ts';
+import { type TableHand, useTableHand } from '../hooks/use-table-hand.ts';
+import { GaugePanel } from '../parts/gauge-panel.tsx';
+import { KeptHere } from '../parts/kept-here.tsx';
+import { PaperRow } from '../parts/paper-row.tsx';
+import { ReadingDetail } from '../parts/reading-detail.tsx';
+import { ReadingField } from '../parts/reading-field.tsx';
+import { TableHead } from '../parts/table-head.tsx';
+import { TwoReadings } from '../parts/two-readings.tsx';
+import { WordKeys } from '../parts/word-keys.tsx';
+import { waitingByPlace } from '../reading-parcel.ts';
+import { type At, isTyped, isWords, loudNotes, pagesOf, rowsOf, type Spot } from '../reading-view.ts';
 import css from './table-screen.module.css';
 
 export function TableScreen({ tag, table }: { tag: number; table: string }) {
@@ -137,7 +137,7 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
           />
         )}
         {panel === null && <Place spot={spot} at={at} order={order} hand={hand} entry={entry} />}
-        {panel !== 'paper' && <Keys spot={spot} hand={hand} entry={entry} />}
+        {panel !== 'paper' && <Keys spot={spot} hand={hand} entry={entry} operation={operation} />}
       </div>
     </div>
   );
@@ -174,12 +174,13 @@ function Place({ spot, at, order, hand, entry }: HandProps & Readonly<{ at: At; 
   );
 }
 
-function Keys({ spot, hand, entry }: HandProps) {
+function Keys({ spot, hand, entry, operation }: HandProps & Readonly<{ operation: number | null }>) {
   const { text, setText } = hand;
   if (isWords(spot.row)) {
     return (
       <WordKeys
         spot={spot}
+        operation={operation}
         text={text}
         onText={setText}
         onTake={(words) => entry.take(words, true)}
@@ -206,15 +207,13 @@ function Keys({ spot, hand, entry }: HandProps) {
 function Notes({ sheet }: { sheet: Sheet }) {
   const notes = [
     ...(sheet.locked ? ['Signed off: these readings are locked. A lead can reopen the casting with a reason.'] : []),
-    ...sheet.notes,
+    ...loudNotes(sheet),
   ];
   if (notes.length === 0) return null;
   return (
-    <Notice kind={sheet.locked ? 'ask' : 'plain'}>
-      {notes.map((note) => (
-        <p key={note}>{note}</p>
-      ))}
-    </Notice>
+    <div className={css.notes}>
+      <Notice kind={sheet.locked ? 'ask' : 'plain'}>{notes.join('. ')}</Notice>
+    </div>
   );
 }
 

@@ -1,16 +1,16 @@
 /** The tables of a casting, and the facts a person ticks. */
-import { useAppCommand, useAppQuery } from '../../client/use-app.ts';
-import { benchAddress } from '../../kit/addresses.ts';
-import { Button } from '../../kit/button.tsx';
-import { Tick } from '../../kit/choice.tsx';
-import { ErrorNote } from '../../kit/notice.tsx';
-import { Waiting } from '../../kit/pane.tsx';
-import { Row, Rows } from '../../kit/rows.tsx';
-import { Empty, Sheet, SheetBody, SheetHead } from '../../kit/sheet.tsx';
-import { BandAct, BandTitle } from '../../kit/slots.tsx';
-import { tableAddress } from './bench-addresses.ts';
-import type { BenchCasting } from './bench-casting.ts';
-import { KeptHere } from './parts/kept-here.tsx';
+import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
+import { benchAddress } from '../../../kit/addresses.ts';
+import { Button } from '../../../kit/button.tsx';
+import { Tick } from '../../../kit/choice.tsx';
+import { ErrorNote } from '../../../kit/notice.tsx';
+import { Waiting } from '../../../kit/pane.tsx';
+import { Row, Rows } from '../../../kit/rows.tsx';
+import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
+import { BandAct, BandTitle } from '../../../kit/slots.tsx';
+import { tableAddress } from '../bench-addresses.ts';
+import type { BenchCasting } from '../bench-casting.ts';
+import { KeptHere } from '../parts/kept-here.tsx';
 
 export function ReadingsScreen({ tag }: { tag: number }) {
   const bench = useAppQuery('floor/get-bench', { tag });
