@@ -4,8 +4,8 @@ import { toReplyError } from '#core/host/failure.ts';
 import { MOST_BYTES } from '#core/host/files.ts';
 import type { Host } from '#core/host/host.ts';
 import type { Reply } from '#core/host/reply.ts';
-import { findStatic } from '../lan/static-files.ts';
 import { SAFE_HEADERS } from '../wiring/content-policy.ts';
+import { findStatic } from '../wiring/static-files.ts';
 
 export const SCHEME = 'app';
 export const ORIGIN = `${SCHEME}://benchtag`;

@@ -13,11 +13,11 @@ import { resolveSession } from '#core/staff/handlers/sessions.ts';
 import { SAFE_HEADERS } from '../wiring/content-policy.ts';
 import type { RunningApp } from '../wiring/open-app.ts';
 import { commandLineSession, deviceOfToken, pairDevice } from '../wiring/sessions.ts';
+import { findStatic, sendStatic } from '../wiring/static-files.ts';
 import { readBody } from './body.ts';
 import { sendEvents } from './events.ts';
 import { sendKept, takeFile } from './kept-files.ts';
 import { cookieOf, type PairingCode, pairingPage, tokenOf } from './pairing.ts';
-import { findStatic, sendStatic } from './static-files.ts';
 
 export type Served = Readonly<{
   app: RunningApp;
