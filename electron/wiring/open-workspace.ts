@@ -26,6 +26,7 @@ import { makePinCheck } from '#core/staff/handlers/sessions.ts';
 import { checkBackup, listBackups, makeBackup, putInPlace } from './backups.ts';
 import { openLog } from './log.ts';
 import { type Running, takeOwnership } from './owner-lock.ts';
+import { clockOf } from './shop-clock.ts';
 import { pathsOf, type WorkspacePaths } from './workspace-folder.ts';
 
 export type Workspace = Readonly<{
@@ -56,7 +57,8 @@ const RESTORE = 'backup/restore-backup';
 export function openWorkspace(folder: string, options: Options = {}): Workspace {
   const paths = pathsOf(folder);
   mkdirSync(paths.folder, { recursive: true });
-  const clock = options.clock ?? (() => new Date());
+  const computer = options.clock ?? (() => new Date());
+  let clock = computer;
   const lock = takeOwnership(paths);
   const log = openLog(paths.log);
   const listeners = new Set<(what: Announcement) => void>();
@@ -70,7 +72,7 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
   };
   let sqlite: Database;
   try {
-    sqlite = openFile(paths, clock);
+    sqlite = openFile(paths, computer);
   } catch (error) {
     lock.release();
     throw error;
@@ -78,12 +80,13 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
   let host = makeHost(sqlite);
 
   function makeHost(opened: Database): Host {
+    clock = options.clock ?? clockOf(opened);
     return {
       sqlite: opened,
       features,
       services,
       appVersion: options.appVersion ?? '0.1.0',
-      clock,
+      clock: () => clock(),
       timeZone: () => timeZoneOf(opened),
       secret: () => randomBytes(32).toString('hex'),
       project,
@@ -98,7 +101,7 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
   function restore(file: string, session: Session): void {
     host.sqlite.close();
     const aside = putInPlace(paths, file, clock());
-    host = makeHost(openFile(paths, clock));
+    host = makeHost(openFile(paths, computer));
     const now = moment(clock().toISOString());
     const line = { subject: ['backup', 1] as const, words: `Restored ${file}; what it replaced lies in ${aside}` };
     const entry = shopContract[RESTORE];

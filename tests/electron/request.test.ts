@@ -10,9 +10,7 @@ import { temporaryFolder } from '#tests/kit/temporary-folder.ts';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Run the command line; the reply it prints and how it ended. */
-function request(
-  ...args: string[]
-): Promise<{
+function request(...args: string[]): Promise<{
   reply: { ok: boolean; output?: Record<string, unknown>; error?: { code: string; message: string } };
   code: number;
 }> {
