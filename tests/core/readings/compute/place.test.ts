@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { id } from '#core/kernel/ids.ts';
+import { openBench } from '#core/readings/compute/bench.ts';
+import { placeAt, systemOfCasting } from '#core/readings/compute/place.ts';
+import { factsOf, limitOf, valves } from '#tests/kit/bench-facts.ts';
+
+const bench = openBench(factsOf({ spots: valves('1E') }));
+const at = (quantity: string, spot: number | null, point: string | null = null) =>
+  placeAt(bench, { quantity, spot: spot === null ? null : id<'spot'>(spot), point, stage: 'after' });
+
+describe('placeAt', () => {
+  it('finds a place of the casting with its unit', () => {
+    expect(at('margin', 1)).toMatchObject({ spot: { label: '1E' }, unit: 'in' });
+    expect(at('guide-id', 1, 'top')).toMatchObject({ point: 'top' });
+    expect(at('thickness', null)).toMatchObject({ spot: null });
+  });
+
+  it.each([
+    ['an unknown quantity', 'colour', 1, null],
+    ['a spot of another casting', 'margin', 99, null],
+    ['a spot where none is', 'thickness', 1, null],
+    ['no spot where one is needed', 'margin', null, null],
+    ['an unknown point', 'guide-id', 1, 'nowhere'],
+    ['no point where one is needed', 'guide-id', 1, null],
+  ])('finds none for %s', (_, quantity, spot, point) => {
+    expect(at(quantity, spot, point)).toBeNull();
+  });
+});
+
+describe('systemOfCasting', () => {
+  it('goes by the casting’s own limits, else by the shop', () => {
+    const metric = openBench(factsOf({ limits: [limitOf('margin', 'mm', { low: '0.80' })] }));
+    const shopOnly = openBench(factsOf({ limits: [limitOf('margin', 'mm', { low: '0.80', forWhat: 'shop' })] }));
+
+    expect(systemOfCasting(metric)).toBe('metric');
+    expect(systemOfCasting(shopOnly)).toBe('inch');
+  });
+});
