@@ -187,7 +187,7 @@ function operationResult(input: RuleInput, rule: OrderRule, target: RuleOperatio
       state: 'unmet',
       strength: rule.strength,
       missing: open.map((o) => ({ operationId: o.id, castingId: o.castingId, words: o.kind.words })),
-      words: `${capital(target.kind.words)} comes after ${nameOf(input, rule.first)}: ${names} not done (${rule.why}).`,
+      words: afterWords(target.kind.words, nameOf(input, rule.first), names, rule.why),
       short: `waits for ${names}`,
       todo: `Do ${names} first`,
     };
@@ -204,6 +204,12 @@ function operationResult(input: RuleInput, rule: OrderRule, target: RuleOperatio
     short: `${names} done again after`,
     todo: `Check ${target.kind.words} again`,
   };
+}
+
+/** "Seat cut comes after guide work: size guides is not done (seat pilot rides the guide)." */
+function afterWords(target: string, before: string, missing: string, why: string): string {
+  const what = before === missing ? `${before}, which is not done` : `${before}: ${missing} not done`;
+  return `${capital(target)} comes after ${what} (${why}).`;
 }
 
 function inScope(rule: OrderRule, before: RuleOperation, target: RuleOperation): boolean {

@@ -4,6 +4,8 @@ import type { Material } from '../../catalogue/compute/fit.ts';
 import type { Day } from '../../kernel/days.ts';
 import { type FormatSettings, formatDayTime } from '../../kernel/format.ts';
 
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** "RIGHT, head 2 of 2"; "head" for a single one. */
 export function placeWords(kind: Kind, position: Position, piece: number, of: number): string {
   const name = KIND_WORDS[kind].toLowerCase();

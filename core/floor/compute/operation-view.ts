@@ -9,7 +9,7 @@ import type { OperationNow } from '../../state/compute/operations.ts';
 import type { TicketNow } from '../../state/compute/tickets.ts';
 import type { OperationWord } from '../../state/compute/words.ts';
 import type { OperationRow } from '../../state/contract.ts';
-import { piecesWords, unitWords } from './bench-words.ts';
+import { capital, piecesWords, unitWords } from './bench-words.ts';
 
 /** What the rows say of an operation beside its state. */
 export type OperationMore = Readonly<{
@@ -83,7 +83,7 @@ function plainOf(input: ViewInput, operation: OperationFact, state: OperationNow
     version: operation.version,
     castingId: operation.castingId,
     kindCode: kind.code,
-    words: kind.words,
+    words: capital(kind.words),
     second: [piecesWords(units, more.chargeUnit), operation.setUp, operation.instruction].filter(Boolean).join(', '),
     units,
     unitWords: unitWords(units, more.chargeUnit),
@@ -218,5 +218,5 @@ function downToView(
   own: readonly OperationFact[],
 ): OperationRow['downTo'] {
   const upTo = own.slice(0, own.indexOf(operation) + 1).filter((o) => o.finishedAt === null && known.live.includes(o));
-  return upTo.length < 2 ? [] : upTo.map((o) => ({ operationId: o.id, words: o.kind.words }));
+  return upTo.length < 2 ? [] : upTo.map((o) => ({ operationId: o.id, words: capital(o.kind.words) }));
 }

@@ -8,6 +8,7 @@ import type { OperationNow } from '../../state/compute/operations.ts';
 import type { Reason } from '../../state/compute/reasons.ts';
 import type { TicketNow } from '../../state/compute/tickets.ts';
 import { readTicketNow, ticketOfOperation } from '../../state/store/load-facts.ts';
+import { capital } from '../compute/bench-words.ts';
 import { insertIncident } from '../store.ts';
 
 export type Acting = Readonly<{
@@ -32,8 +33,6 @@ export function readActing(db: ReadDb, id: OperationId, known?: TicketNow): Acti
 
 /** "Seat cut on 30918". */
 export const named = ({ operation, casting }: Acting): string => `${capital(operation.kind.words)} on ${casting.tag}`;
-
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const CODES: Readonly<Record<Reason['kind'], string>> = {
   rule: 'floor/order-rule',

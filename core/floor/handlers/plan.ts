@@ -10,9 +10,10 @@ import type { ApprovalId } from '../../kernel/ids.ts';
 import { getWorkLine, withdrawLine } from '../../lines/store/work-lines.ts';
 import { isSigned } from '../../state/compute/signed.ts';
 import { FACT_WORDS } from '../../state/compute/words.ts';
+import { capital } from '../compute/bench-words.ts';
 import type { floorContract } from '../contract.ts';
 import { getOperation, insertFact, insertRedo, insertWaiver, markItemRemoved, markNotNeeded } from '../store.ts';
-import { type Acting, capital, named, readActing, refuseEnded } from './acting.ts';
+import { type Acting, named, readActing, refuseEnded } from './acting.ts';
 
 type Plan = Pick<
   Handlers<typeof floorContract>,

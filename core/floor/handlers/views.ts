@@ -6,7 +6,7 @@ import type { StaffId } from '../../kernel/ids.ts';
 import { getShop, settingsOf } from '../../shop/store.ts';
 import { isLate } from '../../state/compute/tickets.ts';
 import { HOLD_WORDS, type HoldReason, type OperationWord, type TicketWord } from '../../state/compute/words.ts';
-import { piecesWords, placeWords, promiseView, unitWords } from '../compute/bench-words.ts';
+import { capital, piecesWords, placeWords, promiseView, unitWords } from '../compute/bench-words.ts';
 import { aheadWords, queueOrder } from '../compute/queue.ts';
 import type { HoldRow, listCentres, listRunning, listTags, QueuedRow } from '../store/queue.ts';
 
@@ -79,7 +79,7 @@ export function queueViews(
       castingId: row.casting_id,
       tag: row.tag_no,
       metal: metalView(row.material, row.metal_confirmed_at),
-      words: row.shop_words,
+      words: capital(row.shop_words),
       second: [pieces, place, row.type_name, row.set_up, row.instruction].filter(Boolean).join(', '),
       units: row.units,
       unitWords: unitWords(row.units, row.charge_unit),

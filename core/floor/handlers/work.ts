@@ -8,10 +8,11 @@ import { readNeeded } from '../../readings/store/needed.ts';
 import type { Reason } from '../../state/compute/reasons.ts';
 import type { TicketNow } from '../../state/compute/tickets.ts';
 import { readTicketNow } from '../../state/store/load-facts.ts';
+import { capital } from '../compute/bench-words.ts';
 import type { Acted, floorContract } from '../contract.ts';
 import { pairWarnings } from '../store/pair-check.ts';
 import { endRuns, finishOperation, insertRun, insertShown, needsReadings } from '../store.ts';
-import { type Acting, capital, dangers, named, readActing, refusalOf, refuseEnded, refuseStale } from './acting.ts';
+import { type Acting, dangers, named, readActing, refusalOf, refuseEnded, refuseStale } from './acting.ts';
 
 type Answer = z.output<typeof Acted>;
 type Work = Pick<

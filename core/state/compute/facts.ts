@@ -108,6 +108,8 @@ export type SignOffFact = Readonly<{
   place: 'first' | 'second';
   staffId: StaffId;
   at: Moment;
+  /** The owner's setting let the same person sign. */
+  samePersonOkBy: StaffId | null;
   reopened: boolean;
 }>;
 
@@ -185,6 +187,8 @@ export type ItemFact = Readonly<{
   containerId: ContainerId | null;
   customersOwn: boolean;
   removeBeforeWash: boolean;
+  /** Can only be seen when it is taken apart; a casting that came bare has none of it. */
+  inside: boolean;
   removedAt: Moment | null;
   missing: boolean;
   counted: number | null;

@@ -140,7 +140,7 @@ export function dangerReasons(known: Known, operation: OperationFact): Reason[] 
 function onCasting(known: Known, casting: CastingFact): Reason[] {
   return known.facts.items
     .filter((item) => item.castingId === casting.id && item.removeBeforeWash && !item.missing && item.counted !== 0)
-    .filter((item) => item.removedAt === null && item.fate === null)
+    .filter((item) => item.removedAt === null && item.fate === null && !(casting.bare && item.inside))
     .map((item) =>
       reason('items', `Take off before the wash: ${item.words}.`, `${item.words} still on`, {
         words: `${item.words} is off`,

@@ -186,7 +186,15 @@ export const listSignOffs = (db: ReadDb, ticket: TicketId): SignOffFact[] =>
       db.q
         .selectFrom('sign_off as s')
         .leftJoin('sign_off_reopened as r', 'r.sign_off_id', 's.id')
-        .select(['s.id', 's.casting_id', 's.place', 's.staff_id', 's.created_at', 'r.id as reopened_id'])
+        .select([
+          's.id',
+          's.casting_id',
+          's.place',
+          's.staff_id',
+          's.same_person_ok_by',
+          's.created_at',
+          'r.id as reopened_id',
+        ])
         .where('s.ticket_id', '=', ticket)
         .orderBy('s.id'),
     )
@@ -196,6 +204,7 @@ export const listSignOffs = (db: ReadDb, ticket: TicketId): SignOffFact[] =>
       place: row.place,
       staffId: row.staff_id,
       at: row.created_at,
+      samePersonOkBy: row.same_person_ok_by,
       reopened: row.reopened_id !== null,
     }));
 
