@@ -7,7 +7,8 @@
 
 /** Features in order, earliest row first. */
 export const rows = [
-  { name: 'reference', features: ['shop', 'staff', 'catalogue', 'rates'] },
+  { name: 'reference', features: ['shop', 'staff', 'catalogue'] },
+  { name: 'prices', features: ['rates'] },
   { name: 'people', features: ['customers'] },
   { name: 'accounts', features: ['terms'] },
   { name: 'job', features: ['tickets', 'castings', 'intake', 'photos'] },

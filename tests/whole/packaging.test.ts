@@ -1,6 +1,7 @@
+import { FuseV1Options } from '@electron/fuses';
 import { validateConfiguration } from 'app-builder-lib/out/util/config/config.js';
 import { describe, expect, it } from 'vitest';
-import config from '../../../electron-builder.config.ts';
+import config from '../../electron-builder.config.ts';
 
 const validate = (what: unknown) =>
   validateConfiguration(structuredClone(what) as never, { isEnabled: false, add() {} } as never);
@@ -22,5 +23,14 @@ describe('electron-builder.config.ts', () => {
       onlyLoadAppFromAsar: true,
       enableEmbeddedAsarIntegrityValidation: true,
     });
+  });
+
+  it('names fuses that Electron has (its own list)', () => {
+    const known = Object.keys(FuseV1Options).map((name) => name.toLowerCase());
+
+    const named = Object.keys(config.electronFuses).map((name) => name.toLowerCase());
+
+    expect(named.filter((name) => !known.includes(name))).toEqual([]);
+    expect(named.length).toBeGreaterThan(4);
   });
 });
