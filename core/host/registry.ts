@@ -1,5 +1,6 @@
 /** The features as the host runs them. A new feature adds its line here and in core/app-contract.ts. */
 
+import { asking } from '../asking/handlers.ts';
 import { castings } from '../castings/handlers.ts';
 import { catalogue } from '../catalogue/handlers.ts';
 import { checkIn } from '../check-in/handlers.ts';
@@ -15,11 +16,15 @@ import { pricing } from '../pricing/handlers.ts';
 import { racks } from '../racks/handlers.ts';
 import { rates } from '../rates/handlers.ts';
 import { readings } from '../readings/handlers.ts';
+import { release } from '../release/handlers.ts';
 import { indexNoted } from '../search/store.ts';
+import { sheets } from '../sheets/handlers.ts';
 import { shop } from '../shop/handlers.ts';
+import { signOff } from '../sign-off/handlers.ts';
 import { staff } from '../staff/handlers.ts';
 import { projectTickets } from '../state/store/projections.ts';
 import { terms } from '../terms/handlers.ts';
+import { ticketPage } from '../ticket-page/handlers.ts';
 import { tickets } from '../tickets/handlers.ts';
 import type { Feature } from './implement.ts';
 
@@ -37,10 +42,15 @@ export const features: readonly Feature[] = [
   pricing,
   readings,
   racks,
+  floor,
   opening,
   checkIn,
+  asking,
+  signOff,
+  release,
+  ticketPage,
+  sheets,
   parts,
-  floor,
 ];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */

@@ -36,6 +36,11 @@ const ReleaseInput = z.strictObject({
     )
     .max(500)
     .default([]),
+  /** Containers of a leaving casting that stay, each with its reason. */
+  stays: z
+    .array(z.strictObject({ containerId: idOf<'container'>(), why: words(240, 'why it stays') }))
+    .max(300)
+    .default([]),
   takenBy: words(80, 'who takes it'),
   personId: idOf<'customer_person'>().nullable().default(null),
   proof: z.enum(PROOFS, { error: 'Say by which proof: claim ticket, identity paper, or known to us.' }),

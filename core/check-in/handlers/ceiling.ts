@@ -2,11 +2,10 @@
 import { getCustomer, getPerson, listPersons } from '../../customers/store.ts';
 import { type Ctx, personOf } from '../../host/implement.ts';
 import { badField } from '../../kernel/errors.ts';
-import { formatMoney } from '../../kernel/format.ts';
 import type { ApprovalId, CustomerId, CustomerPersonId, TicketId } from '../../kernel/ids.ts';
 import type { Cents } from '../../kernel/units.ts';
+import { mayNotApprove } from '../../lines/compute/approver.ts';
 import { insertApproval } from '../../lines/store/answers.ts';
-import { getShop, settingsOf } from '../../shop/store.ts';
 
 export type CeilingWish = Readonly<{
   amount: Cents;
@@ -31,7 +30,10 @@ export function setCeiling(
     throw badField('check-in/no-number', 'ceiling.numberCalled', 'Write who said yes and the number you called.');
   }
   const who = typed.personId ?? speakerOf(ctx, customer, typed.saidBy, person);
-  const refusal = whyNot(ctx, customer, who, typed);
+  const row = who === null ? null : getPerson(ctx.db, who);
+  const known = row?.customer_id === customer ? row : null;
+  const approver = known && { name: known.name, mayApprove: known.may_approve === 1, limit: known.approve_limit_cents };
+  const refusal = mayNotApprove(getCustomer(ctx.db, customer).who_approves, approver, typed.saidBy, typed.amount);
   const override = refusal !== null && typed.overrideWhy !== null && ctx.session.may.has('leads:decide');
   if (refusal !== null && !override) throw badField('check-in/may-not-approve', 'ceiling.saidBy', refusal);
   return insertApproval(
@@ -64,17 +66,4 @@ function speakerOf(
 ): CustomerPersonId | null {
   const named = listPersons(ctx.db, customer).find((one) => one.name.toLowerCase() === saidBy.toLowerCase());
   return named?.id ?? (person !== null && getPerson(ctx.db, person).name === saidBy ? person : null);
-}
-
-function whyNot(ctx: Ctx, customer: CustomerId, person: CustomerPersonId | null, typed: CeilingWish): string | null {
-  if (getCustomer(ctx.db, customer).who_approves === 'anyone') return null;
-  const row = person === null ? null : getPerson(ctx.db, person);
-  const end = 'Pick a named person or give a reason.';
-  if (row === null || row.customer_id !== customer || row.may_approve === 0)
-    return `${typed.saidBy} may not approve for this customer. ${end}`;
-  if (row.approve_limit_cents !== null && typed.amount > row.approve_limit_cents) {
-    const limit = formatMoney(row.approve_limit_cents, settingsOf(getShop(ctx.db)));
-    return `${row.name} may approve up to ${limit}. ${end}`;
-  }
-  return null;
 }
