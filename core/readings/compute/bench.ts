@@ -25,9 +25,9 @@ export type Bench = Readonly<{
   look(place: Place): Look;
 }>;
 
-/** Keep answers of a function by a text key. */
-function remember<A extends unknown[], R>(keyOf: (...args: A) => string, answer: (...args: A) => R): (...args: A) => R {
-  const kept = new Map<string, R>();
+/** Keep answers of a function by a whole-number key: joining texts for every cell costs more than all the arithmetic. */
+function remember<A extends unknown[], R>(keyOf: (...args: A) => number, answer: (...args: A) => R): (...args: A) => R {
+  const kept = new Map<number, R>();
   return (...args) => {
     const key = keyOf(...args);
     const known = kept.get(key);
@@ -38,19 +38,43 @@ function remember<A extends unknown[], R>(keyOf: (...args: A) => string, answer:
   };
 }
 
+/** More names of quantities and points than a casting ever has. */
+const NAMES = 1024;
+
+/** Number each text the first time it is met, from 1; null is 0. */
+function numberTexts(): (text: string | null) => number {
+  const numbers = new Map<string, number>();
+  return (text) => {
+    if (text === null) return 0;
+    const known = numbers.get(text);
+    if (known !== undefined) return known;
+    numbers.set(text, numbers.size + 1);
+    return numbers.size;
+  };
+}
+
 /** Open a casting. Pure: the same facts give the same answers. */
 export function openBench(facts: Facts): Bench {
   const quantities = new Map(facts.quantities.map((it) => [it.code, it]));
   const tools = new Map(facts.tools.map((it) => [it.id, it]));
   const cells = groupByCell(facts.readings);
-  const looks = new Map<string, Look>();
+  const numberOf = numberTexts();
+  const placeNumber = (spot: Spot | null, stage: Stage) => (spot?.id ?? 0) * 2 + (stage === 'before' ? 0 : 1);
+  const addressOf = (quantity: string, spot: Spot | null, point: string | null, stage: Stage) =>
+    (placeNumber(spot, stage) * NAMES + numberOf(quantity)) * NAMES + numberOf(point);
   /** Computed cells under way: a formula that asks for itself gets nothing instead of never ending. */
-  const under = new Set<string>();
+  const under = new Set<number>();
+  const limits = Map.groupBy(facts.limits, (it) => it.quantity);
 
   const limit = remember(
-    (quantity: string, stage: Stage, side: 'I' | 'E' | null) => `${quantity}|${stage}|${side ?? ''}`,
+    (quantity: string, stage: Stage, side: 'I' | 'E' | null) =>
+      numberOf(quantity) * 8 + (stage === 'before' ? 0 : 4) + (side === null ? 0 : side === 'I' ? 1 : 2),
     (quantity, stage, side) =>
-      resolveLimit({ quantity, stage, side, material: facts.casting.material }, facts.limits, facts.choices),
+      resolveLimit(
+        { quantity, stage, side, material: facts.casting.material },
+        limits.get(quantity) ?? [],
+        facts.choices,
+      ),
   );
 
   const verdict: Bench['verdict'] = (quantity, stage, side, known) => {
@@ -94,18 +118,14 @@ export function openBench(facts: Facts): Bench {
     return made;
   });
 
-  function look(place: Place): Look {
-    const key = `${place.spot?.id ?? ''}|${place.stage}`;
-    const kept = looks.get(key) ?? makeLook({ facts, rows, known, limit, quantity: (it) => quantities.get(it) }, place);
-    looks.set(key, kept);
-    return kept;
-  }
+  const lookAt = remember(
+    (spot: Spot | null, stage: Stage) => placeNumber(spot, stage),
+    (spot, stage) => makeLook({ facts, rows, known, limit, quantity: (it) => quantities.get(it) }, { spot, stage }),
+  );
+  const look = (place: Place): Look => lookAt(place.spot, place.stage);
 
   return { facts, quantity: (code) => quantities.get(code), rows, known, limit, verdict, look };
 }
-
-const addressOf = (quantity: string, spot: Spot | null, point: string | null, stage: Stage): string =>
-  `${quantity}|${spot?.id ?? ''}|${point ?? ''}|${stage}`;
 
 /** A reading with the doubt of the tool it was taken with. */
 function readKnown(reading: Reading, tools: ReadonlyMap<Tool['id'], Tool>): Known {
