@@ -20,6 +20,7 @@ import { ratesContract } from './rates/contract.ts';
 import { readingsContract } from './readings/contract.ts';
 import { releaseContract } from './release/contract.ts';
 import { searchContract } from './search/contract.ts';
+import { sheetsContract } from './sheets/contract.ts';
 import { shopContract } from './shop/contract.ts';
 import { signOffContract } from './sign-off/contract.ts';
 import { staffContract } from './staff/contract.ts';
@@ -54,6 +55,7 @@ export const appContract = {
   ...billingContract,
   ...partsContract,
   ...pricingContract,
+  ...sheetsContract,
 } as const satisfies Contract;
 
 export type App = typeof appContract;

@@ -7,6 +7,7 @@ import { checkIn } from '../check-in/handlers.ts';
 import { customers } from '../customers/handlers.ts';
 import type { WriteDb } from '../db/query.ts';
 import { floor } from '../floor/handlers.ts';
+import { home } from '../home/handlers.ts';
 import { intake } from '../intake/handlers.ts';
 import type { TicketId } from '../kernel/ids.ts';
 import { opening } from '../opening/handlers.ts';

@@ -19,7 +19,7 @@ export type Services = Readonly<{
   }>;
   /** Salted slow hash of a PIN, and its check (scrypt). */
   pins: Readonly<{ hash(pin: string): Promise<string>; matches(pin: string, hash: string): Promise<boolean> }>;
-  /** Draw a paper off the main thread. `sheet` names a paper of core/sheets/contract, `data` its plain JSON input. */
+  /** Draw a paper off the main thread. `sheet` names a paper of core/sheets/contract/papers, `data` its plain JSON input. */
   draw(sheet: string, data: unknown): Promise<Uint8Array>;
   /** Copy the workspace, check the copy, keep it under backups/. */
   backup(why: string): Promise<Readonly<{ file: string; bytes: number; seconds: number }>>;

@@ -1,17 +1,11 @@
 /** The signs of the house on paper: tag, metal lining, verdict marks, bars, boxes to tick, lines to write on. */
+import type { TagWords } from '../sheets/contract/papers.ts';
 import { type Block, beside, box, RULES, strokeLine, strokeRect, text } from './block.ts';
 import type { Rich } from './lines.ts';
 import { type Ink, STYLES, type Style } from './styles.ts';
 import { widthOfText } from './text.ts';
 
-export type MetalWord = 'iron' | 'aluminium' | 'not_known';
-
-/** Bars and tags say the metal in words, never by a drawing alone. */
-export const METAL_WORDS: Readonly<Record<MetalWord, string>> = {
-  iron: 'IRON',
-  aluminium: 'ALUMINIUM - NO CAUSTIC',
-  not_known: 'METAL NOT KNOWN - DO NOT WASH',
-};
+type MetalWord = TagWords['metal'];
 
 /** The outline of a tag: clipped corners at the wire end. */
 export function tagPath(

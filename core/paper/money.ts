@@ -1,5 +1,5 @@
 /** Lines with amounts, and sums, as several papers show them. */
-import type { MoneyLine, TotalLine } from '../sheets/contract.ts';
+import type { MoneyLine, TotalLine } from '../sheets/contract/papers.ts';
 import { type Block, beside, RULES, strokeLine, text } from './block.ts';
 import { leave, need, type Pen, place, widthOf } from './pen.ts';
 import { type Ink, STYLES } from './styles.ts';

@@ -1,8 +1,9 @@
 /** Pages: size, title block, running head, foot with page n of m, and the finished file. */
 import PDFDocument from 'pdfkit';
-import type { PaperHead } from '../sheets/contract.ts';
+import type { PaperHead } from '../sheets/contract/papers.ts';
 import { type Block, RULES, space, stack, strokeLine, strokeRect, text } from './block.ts';
 import { CODE_SIZES, code } from './code.ts';
+import { factsEntry } from './file-facts.ts';
 import { FACE_NAMES, type Fonts, fontName, SCRIPTS } from './fonts.ts';
 import { breakLines, type Rich } from './lines.ts';
 import type { Pen } from './pen.ts';
@@ -36,7 +37,10 @@ export type SheetTitle = Readonly<{
 }>;
 
 /** Open a file that carries nothing but what it is told: equal input and moment give equal bytes. */
-export function openFile(fonts: Fonts, about: Readonly<{ title: string; author: string; printedAt: string }>): Ink {
+export function openFile(
+  fonts: Fonts,
+  about: Readonly<{ title: string; author: string; printedAt: string; facts?: PaperHead['facts'] }>,
+): Ink {
   const doc = new PDFDocument({
     autoFirstPage: false,
     bufferPages: true,
@@ -50,6 +54,7 @@ export function openFile(fonts: Fonts, about: Readonly<{ title: string; author: 
       Creator: 'Benchtag',
       Producer: 'Benchtag',
       CreationDate: new Date(about.printedAt),
+      ...(about.facts && factsEntry(about.facts)),
     },
   });
   // pdfkit takes an opened face as it is; its types know only files and bytes.
@@ -79,6 +84,7 @@ export function startSheet(fonts: Fonts, head: PaperHead, title: SheetTitle): Pe
     title: `${title.title} ${title.number}`,
     author: head.shop.name,
     printedAt: head.printedAt,
+    facts: head.facts,
   });
   const [pageWidth, pageHeight] = PAGE_SIZES[head.paper];
   const width = pageWidth - 2 * SIDE;

@@ -1,5 +1,5 @@
 /** Readings across in the order the parts sit, quantities down, the limit at the end. */
-import type { ReadingRow } from '../sheets/contract.ts';
+import type { ReadingRow } from '../sheets/contract/papers.ts';
 import { type Block, beside, RULES, stack, strokeLine, text } from './block.ts';
 import type { Rich } from './lines.ts';
 import { verdictMark } from './marks.ts';

@@ -1,5 +1,5 @@
 /** Tag and label stock: a page per piece in its own size, or many on a sheet with cut lines. */
-import type { PaperHead, TagStock } from '../sheets/contract.ts';
+import type { PaperHead, TagStock } from '../sheets/contract/papers.ts';
 import type { Block } from './block.ts';
 import type { Fonts } from './fonts.ts';
 import { closeFile, openFile, PAGE_SIZES } from './page.ts';

@@ -11,7 +11,7 @@ import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts'
 import { type Ink, STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
 import { shrinkToFit } from '../paper/text.ts';
-import type { AddedWorkPaper } from './contract.ts';
+import type { AddedWorkPaper } from './contract/papers.ts';
 
 type Way = AddedWorkPaper['ways'][number];
 

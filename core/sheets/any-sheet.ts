@@ -3,7 +3,7 @@ import type { Fonts } from '../paper/fonts.ts';
 import { drawAddedWork } from './added-work-sheet.ts';
 import { drawBuildSheet } from './build-sheet.ts';
 import { drawClaimTicket } from './claim-ticket-sheet.ts';
-import type { PaperName, Papers } from './contract.ts';
+import type { PaperName, Papers } from './contract/papers.ts';
 import { drawDropOff } from './drop-off-sheet.ts';
 import { drawEstimate } from './estimate-sheet.ts';
 import { drawInvoice } from './invoice-sheet.ts';

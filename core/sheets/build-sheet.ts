@@ -9,7 +9,7 @@ import { columns, leave, type Pen, place, widthOf } from '../paper/pen.ts';
 import { readingGrid } from '../paper/reading-grid.ts';
 import { type Ink, STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
-import type { BuildSheetPaper } from './contract.ts';
+import type { BuildSheetPaper } from './contract/papers.ts';
 
 type Facts = BuildSheetPaper['facts'][number];
 type Words = BuildSheetPaper['texts'][number];

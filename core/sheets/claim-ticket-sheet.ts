@@ -11,7 +11,7 @@ import { framed, paragraph, ruledParagraph, signatures, titleBlock } from '../pa
 import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
 import { STYLES } from '../paper/styles.ts';
 import { type Row, table } from '../paper/table.ts';
-import type { ClaimTicketPaper, Marked } from './contract.ts';
+import type { ClaimTicketPaper, Marked } from './contract/papers.ts';
 
 type Casting = ClaimTicketPaper['castings'][number];
 

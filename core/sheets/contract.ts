@@ -1,288 +1,122 @@
-/**
- * What each paper shows. All words, figures, dates and amounts are ready to print: a sheet draws, it computes nothing, so
- * paper and screen cannot differ.
- */
-import type { Drawing } from '../drawing/shape.ts';
+/** Papers: what each would show, printing one or the whole pile of a ticket, and which were printed. */
+import { z } from 'zod';
+import { command, query } from '../kernel/contract.ts';
+import { idOf, MomentSchema, optionalWords } from '../kernel/schemas.ts';
+import type { PaperName, Papers } from './contract/papers.ts';
 
-/** What stands on every sheet. */
-export type PaperHead = Readonly<{
-  paper: 'letter' | 'a4';
-  shop: Readonly<{
-    name: string;
-    /** Address, telephone, hours. */
-    line: string;
-  }>;
-  /** For example "revision 1". */
-  revision: string;
-  /** When and by whom, for example "Mon 9 Mar 2026 09:31, Nadia R.". */
-  printed: string;
-  /** The same moment for the file, ISO 8601. */
-  printedAt: string;
-  /** The practice shop: all its paper says so. */
-  practice: boolean;
-}>;
+const Layout = z.enum(['single', 'sheet']).default('sheet');
+const TagStock = z.enum(['tag-5', 'tag-3', 'tag-1', 'label-3x2', 'label-4x6']);
+const LabelStock = z.enum(['label-100x50', 'label-3x2', 'label-4x6']);
+const ticketId = idOf<'ticket'>();
+const castingId = idOf<'casting'>();
 
-export type TagWords = Readonly<{ number: string; metal: 'iron' | 'aluminium' | 'not_known' }>;
-/** A bold word and what it says. */
-export type Named = Readonly<{ label: string; words: string }>;
-/** A condition with the number of its balloon on the drawing. */
-export type Marked = Readonly<{ no: string; words: string }>;
-export type MoneyLine = Readonly<{ words: string; units?: string; price?: string; amount: string; note?: string }>;
-export type TotalLine = Readonly<{ words: string; amount: string; strong?: boolean }>;
-/** A thing of the customer: name in full, and who speaks for it. */
-export type Party = Readonly<{ name: string; more?: string }>;
+/** Which paper of which thing. */
+export const PaperWish = z.discriminatedUnion('paper', [
+  z.strictObject({ paper: z.literal('claim-ticket'), ticketId }),
+  z.strictObject({ paper: z.literal('traveller'), castingId }),
+  /** All castings of the ticket, or those named; `spares` more without a number. */
+  z.strictObject({
+    paper: z.literal('casting-tag'),
+    ticketId,
+    castings: z.array(castingId).max(200).default([]),
+    stock: TagStock.default('tag-5'),
+    layout: Layout,
+    spares: z.int().min(0).max(20).default(0),
+  }),
+  z.strictObject({
+    paper: z.literal('bag-tag'),
+    ticketId,
+    containers: z.array(idOf<'container'>()).max(300).default([]),
+    stock: TagStock.default('tag-3'),
+    layout: Layout,
+    spares: z.int().min(0).max(20).default(0),
+  }),
+  z.strictObject({ paper: z.literal('estimate'), estimateId: idOf<'estimate'>() }),
+  z.strictObject({ paper: z.literal('added-work'), addedWorkId: idOf<'added_work'>() }),
+  z.strictObject({ paper: z.literal('build-sheet'), castingId }),
+  z.strictObject({ paper: z.literal('invoice'), invoiceId: idOf<'invoice'>() }),
+  z.strictObject({ paper: z.literal('receipt'), paymentId: idOf<'payment'>() }),
+  z.strictObject({ paper: z.literal('release'), releaseId: idOf<'release'>() }),
+  z.strictObject({
+    paper: z.literal('ready-label'),
+    ticketId,
+    stock: LabelStock.default('label-100x50'),
+    layout: Layout,
+  }),
+  z.strictObject({ paper: z.literal('drop-off'), ticketId: ticketId.nullable().default(null) }),
+]);
+export type Wish = z.output<typeof PaperWish>;
 
-export type ClaimTicketPaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  leftBy: Party;
-  orderNumber: string;
-  takenIn: Readonly<{ when: string; by: string }>;
-  account: string;
-  castings: readonly Readonly<{
-    tag: TagWords;
-    words: string;
-    /** For example "1 of 2". */
-    piece: string;
-    lines: readonly string[];
-    came: string;
-    /** What is short, for example "1 dowel of 2". */
-    short: readonly string[];
-    conditions: readonly Marked[];
-  }>[];
-  containers: readonly Readonly<{ numbers: readonly string[]; words: string; contents: string; condition: string }>[];
-  asked: readonly MoneyLine[];
-  currency: string;
-  totals: readonly TotalLine[];
-  /** Under the lines: what happens if, in one sentence each. */
-  askedNotes: readonly string[];
-  promise: Readonly<{ when: string; condition: string }>;
-  ceiling: Readonly<{ amount: string; basis: string }>;
-  oldParts: string;
-  contact: string;
-  deposit: string;
-  /** What the customer said about it. */
-  said: string;
-  /** Package contents, own marks, what is owed if it cannot be saved, standing instructions, declined checks. */
-  notes: readonly Named[];
-  terms: string;
-  signature: Readonly<{ label: string; written?: string; date?: string; png?: string }>;
-}>;
+/** A paper that was drawn and kept. */
+const Printed = z.object({
+  documentId: idOf<'document'>(),
+  paper: z.string(),
+  /** Names the file under `attachments/`. */
+  sha256: z.string(),
+  /** "claim-ticket-20455-r1.pdf". */
+  fileName: z.string(),
+  revision: z.int(),
+  /** For the person: "Claim ticket 20455, revision 1". */
+  words: z.string(),
+});
 
-export type TravellerPaper = Readonly<{
-  head: PaperHead;
-  tag: TagWords;
-  /** LEFT, RIGHT, or empty. */
-  position: string;
-  piece: string;
-  ticket: string;
-  customer: string;
-  promise: Readonly<{ day: string; time: string }>;
-  rush: boolean;
-  /** Engine, casting type, casting number, stamp of an earlier visit. */
-  about: string;
-  drawing: Drawing | null;
-  marks: readonly Marked[];
-  spec: readonly Readonly<{ label: string; chosen: string; other: string }>[];
-  warnings: readonly string[];
-  operations: readonly Readonly<{ no: string; name: string; note: string; units: string }>[];
-  notes: readonly Named[];
-  /** What changed since the revision named, when this is a later one. */
-  changed: readonly string[];
-  changedSince: string;
-  /** A blank grid on the back, to be typed row by row. */
-  grid: Readonly<{ heading: string; spots: readonly string[]; rows: readonly string[] }> | null;
-}>;
+/** One row of the print list. */
+const DocumentRow = Printed.extend({
+  at: MomentSchema,
+  by: z.string(),
+  /** The last word of the printer; null when it was only drawn. */
+  outcome: z.enum(['printed', 'kept_as_file', 'failed', 'handed_to_viewer']).nullable(),
+  outcomeWords: z.string().nullable(),
+  /** A later one of the same paper was drawn. */
+  replaced: z.boolean(),
+});
 
-export type TagStock = 'tag-5' | 'tag-3' | 'tag-1' | 'label-3x2' | 'label-4x6';
-export type TagPaper = Readonly<{
-  stock: TagStock;
-  kind: 'casting' | 'container';
-  /** Null: a spare. It carries no number until it is used, and no code. */
-  number: string | null;
-  title: string;
-  lines: readonly Readonly<{ words: string; strong?: string }>[];
-  /** Lower right: "TWO PEOPLE", "tray 1 of 3". */
-  corner: string;
-  bar: string;
-  back?: Readonly<{ lines: readonly Readonly<{ words: string; strong?: string }>[]; bar: string }>;
-}>;
-export type TagsPaper = Readonly<{
-  head: PaperHead;
-  /** A page per tag in stock size, or tags with cut lines on Letter or A4. */
-  layout: 'single' | 'sheet';
-  tags: readonly TagPaper[];
-}>;
-
-export type EstimatePaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  ticket: string;
-  to: Party;
-  orderNumber: string;
-  made: string;
-  validUntil: string;
-  groups: readonly Readonly<{ tag?: TagWords; words: string; lines: readonly MoneyLine[] }>[];
-  currency: string;
-  totals: readonly TotalLine[];
-  promise: Readonly<{ when: string; condition: string }>;
-  ceiling: string;
-  notes: readonly Named[];
-  signFor: string;
-}>;
-
-export type AddedWorkPaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  to: Party;
-  answerBy: string;
-  agreed: string;
-  tag: TagWords;
-  found: string;
-  foundMore: readonly string[];
-  reading?: Readonly<{ what: string; value: string; limit: string; verdict: string }>;
-  drawing: Drawing | null;
-  /** A picture, JPEG or PNG in base 64. */
-  photo?: string;
-  ways: readonly Readonly<{
-    letter: string;
-    title: string;
-    words: string;
-    rows: readonly Readonly<{ label: string; value: string }>[];
-    small: readonly string[];
-  }>[];
-  /** What "to pay if stopped" is made of. */
-  soFar: readonly MoneyLine[];
-  soFarTotal: readonly TotalLine[];
-  currency: string;
-  silence: string;
-  signFor: string;
-}>;
-
-export type VerdictWord = 'pass' | 'over' | 'under' | 'close' | 'not_measured' | 'no_limit';
-export type ReadingRow = Readonly<{
-  label: string;
-  values: readonly string[];
-  limit: string;
-  /** The builder of the engine checks this row again. */
-  key?: boolean;
-  /** Marks for values that do not pass. */
-  verdicts?: readonly (VerdictWord | null)[];
-}>;
-export type BuildSheetPaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  customer: Party;
-  tag: TagWords;
-  casting: string;
-  finished: string;
-  units: string;
-  tables: readonly Readonly<{
-    heading: string;
-    groups: readonly Readonly<{ title: string; spots: readonly string[] }>[];
-    rows: readonly ReadingRow[];
-    note: string;
-    verdict?: VerdictWord;
-    verdictWords?: string;
-  }>[];
-  facts: readonly Readonly<{ heading: string; rows: readonly TotalLine[]; note: string }>[];
-  texts: readonly Readonly<{ heading: string; words: string; named?: readonly Named[] }>[];
-  signatures: readonly Readonly<{ label: string; written: string }>[];
-  disclaimer: string;
-}>;
-
-export type InvoicePaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  to: Readonly<{ name: string; lines: readonly string[] }>;
-  facts: readonly Named[];
-  /** Groups of one casting follow each other: labour, then what else. */
-  groups: readonly Readonly<{
-    tag?: TagWords;
-    words: string;
-    /** Head of the column of words: "Labour", "Parts". */
-    column: string;
-    lines: readonly MoneyLine[];
-    total?: TotalLine;
-  }>[];
-  currency: string;
-  totals: readonly TotalLine[];
-  toPay: string;
-  notes: readonly Named[];
-  pieces: string;
-}>;
-
-export type ReceiptPaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  from: Party;
-  when: string;
-  how: string;
-  by: string;
-  amount: string;
-  currency: string;
-  lines: readonly MoneyLine[];
-  totals: readonly TotalLine[];
-  note: string;
-}>;
-
-export type ReleasePaper = Readonly<{
-  head: PaperHead;
-  number: string;
-  customer: Party;
-  ticket: string;
-  when: string;
-  takenBy: string;
-  proof: string;
-  by: string;
-  items: readonly Readonly<{ tag?: TagWords; number: string; words: string; contents: string; count: string }>[];
-  total: string;
-  staying: readonly Named[];
-  money: string;
-  notes: readonly Named[];
-  care: string;
-  signFor: string;
-}>;
-
-export type ReadyLabelPaper = Readonly<{
-  head: PaperHead;
-  stock: 'label-100x50' | 'label-3x2' | 'label-4x6';
-  layout: 'single' | 'sheet';
-  labels: readonly Readonly<{
-    kind: 'casting' | 'container';
-    number: string;
-    metal?: TagWords['metal'];
-    ticket: string;
-    customer: string;
-    place: string;
-    piece: string;
-    weight: string;
-  }>[];
-}>;
-
-export type DropOffPaper = Readonly<{
-  head: PaperHead;
-  /** A ticket that is already known; empty for the blank sheet of the counter. */
-  number: string;
-  customer: string;
-  before: readonly Named[];
-  questions: readonly string[];
-  terms: string;
-}>;
-
-/** Every paper by its name. */
-export type Papers = Readonly<{
-  'claim-ticket': ClaimTicketPaper;
-  traveller: TravellerPaper;
-  'casting-tag': TagsPaper;
-  'bag-tag': TagsPaper;
-  estimate: EstimatePaper;
-  'added-work': AddedWorkPaper;
-  'build-sheet': BuildSheetPaper;
-  invoice: InvoicePaper;
-  receipt: ReceiptPaper;
-  release: ReleasePaper;
-  'ready-label': ReadyLabelPaper;
-  'drop-off': DropOffPaper;
-}>;
-export type PaperName = keyof Papers;
+export const sheetsContract = {
+  /** What a paper would show now, ready to print; nothing is kept. The person must be allowed to see what it holds. */
+  'sheets/get-paper': query({
+    may: 'castings:see',
+    input: z.strictObject({ wish: PaperWish }),
+    output: z.custom<Readonly<{ paper: PaperName; data: Papers[PaperName]; revision: number }>>(),
+  }),
+  /** Whether the traveller on the floor still says what the work is. */
+  'sheets/get-traveller-state': query({
+    may: 'castings:see',
+    input: z.strictObject({ castingId }),
+    output: z.object({
+      /** Revision last printed; null when none was. */
+      printed: z.int().nullable(),
+      /** Revision a print would have now. */
+      now: z.int(),
+      stale: z.boolean(),
+      /** "Paper is revision 1, now 2."; null when it is not stale. */
+      words: z.string().nullable(),
+    }),
+  }),
+  /** Draw a paper, keep the file and its row. Printing itself is the machine's; `documents/record-printing` says how it went. */
+  'documents/print-paper': command({
+    may: 'castings:see',
+    input: z.strictObject({ wish: PaperWish }),
+    output: Printed,
+  }),
+  /** Everything for a check-in, in the order of the pile, one spare of each tag. */
+  'documents/print-set': command({
+    may: 'tickets:see',
+    input: z.strictObject({ ticketId }),
+    output: z.object({ papers: z.array(Printed) }),
+  }),
+  'documents/record-printing': command({
+    may: 'castings:see',
+    input: z.strictObject({
+      documentId: idOf<'document'>(),
+      outcome: z.enum(['printed', 'kept_as_file', 'failed', 'handed_to_viewer']),
+      words: optionalWords(240, 'what happened'),
+    }),
+    output: z.object({}),
+  }),
+  /** Papers of a ticket, newest first; those the person may not see are left out. */
+  'documents/list-documents': query({
+    may: 'castings:see',
+    input: z.strictObject({ ticketId }),
+    output: z.object({ documents: z.array(DocumentRow) }),
+  }),
+} as const;

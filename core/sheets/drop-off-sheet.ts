@@ -8,7 +8,7 @@ import { heading, ruledParagraph, signatures } from '../paper/parts.ts';
 import { leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
 import { STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
-import type { DropOffPaper } from './contract.ts';
+import type { DropOffPaper } from './contract/papers.ts';
 
 /** Draw a drop-off sheet; without a ticket number it carries no code. */
 export function drawDropOff(fonts: Fonts, paper: DropOffPaper): Promise<Uint8Array> {

@@ -9,7 +9,7 @@ import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { framed, headed, paragraph, signatures, titleBlock } from '../paper/parts.ts';
 import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
 import { STYLES } from '../paper/styles.ts';
-import type { EstimatePaper } from './contract.ts';
+import type { EstimatePaper } from './contract/papers.ts';
 
 /** Draw an estimate. */
 export function drawEstimate(fonts: Fonts, paper: EstimatePaper): Promise<Uint8Array> {

@@ -7,7 +7,7 @@ import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { headed, paragraph, signatures, titleBlock } from '../paper/parts.ts';
 import { columns, leave, type Pen, place, widthOf } from '../paper/pen.ts';
 import { STYLES } from '../paper/styles.ts';
-import type { InvoicePaper } from './contract.ts';
+import type { InvoicePaper } from './contract/papers.ts';
 
 /** Draw an invoice. */
 export function drawInvoice(fonts: Fonts, paper: InvoicePaper): Promise<Uint8Array> {

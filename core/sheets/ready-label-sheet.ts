@@ -8,7 +8,7 @@ import { PRACTICE } from '../paper/page.ts';
 import { drawStock, STOCK_SIZES, type StockFace } from '../paper/stock.ts';
 import { type Ink, STYLES, type Style } from '../paper/styles.ts';
 import { shrinkToFit, widthOfText } from '../paper/text.ts';
-import type { ReadyLabelPaper } from './contract.ts';
+import type { ReadyLabelPaper } from './contract/papers.ts';
 
 type Label = ReadyLabelPaper['labels'][number];
 

@@ -7,7 +7,7 @@ import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { framed, paragraph, signatures, titleBlock } from '../paper/parts.ts';
 import { columns, leave, place, widthOf } from '../paper/pen.ts';
 import { STYLES } from '../paper/styles.ts';
-import type { ReceiptPaper } from './contract.ts';
+import type { ReceiptPaper } from './contract/papers.ts';
 
 /** Draw a receipt. */
 export function drawReceipt(fonts: Fonts, paper: ReceiptPaper): Promise<Uint8Array> {

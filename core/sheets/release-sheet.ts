@@ -7,7 +7,7 @@ import { heading, paragraph, ruledParagraph, signatures, titleBlock } from '../p
 import { leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
 import { STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
-import type { ReleasePaper } from './contract.ts';
+import type { ReleasePaper } from './contract/papers.ts';
 
 /** Draw a release. */
 export function drawRelease(fonts: Fonts, paper: ReleasePaper): Promise<Uint8Array> {

@@ -9,7 +9,7 @@ import { PRACTICE } from '../paper/page.ts';
 import { drawStock, STOCK_SIZES, type StockFace } from '../paper/stock.ts';
 import { type Ink, LEAST_SIZE, STYLES, type Style } from '../paper/styles.ts';
 import { widthOfText } from '../paper/text.ts';
-import type { TagPaper, TagStock, TagsPaper } from './contract.ts';
+import type { TagPaper, TagStock, TagsPaper } from './contract/papers.ts';
 
 type Look = Readonly<{
   number: number;

@@ -4,14 +4,14 @@ import { type Block, beside, RULES, space, stack, strokeLine, strokeRect, text }
 import { CODE_SIZES, code } from '../paper/code.ts';
 import { drawingBlock } from '../paper/drawing.ts';
 import type { Fonts } from '../paper/fonts.ts';
-import { bar, blank, METAL_WORDS, tag } from '../paper/marks.ts';
+import { bar, blank, tag } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { paragraph, signatures } from '../paper/parts.ts';
 import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
 import { type Ink, STYLES, type Style } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
 import { widthOfText } from '../paper/text.ts';
-import type { TravellerPaper } from './contract.ts';
+import { METAL_BARS, type TravellerPaper } from './contract/papers.ts';
 
 /** Rows tall enough to write in with a gloved hand. */
 const WRITE_ROW = 28;
@@ -25,11 +25,11 @@ export function drawTraveller(fonts: Fonts, paper: TravellerPaper): Promise<Uint
     number: paper.tag.number,
     code: codeText('casting', paper.tag.number),
     footNote: 'No prices on this sheet',
-    running: `${METAL_WORDS[paper.tag.metal]}. ${paper.position} ${paper.piece}`,
+    running: `${METAL_BARS[paper.tag.metal]}. ${paper.position} ${paper.piece}`,
     head: (ink, width) => travellerHead(ink, paper, width),
   };
   const pen = startSheet(fonts, paper.head, title);
-  place(pen, bar(pen, METAL_WORDS[paper.tag.metal], widthOf(pen), { style: STYLES.hugeBar, center: true }), 6);
+  place(pen, bar(pen, METAL_BARS[paper.tag.metal], widthOf(pen), { style: STYLES.hugeBar, center: true }), 6);
   drawChanged(pen, paper);
   columns(
     pen,

@@ -1,7 +1,7 @@
 /** Examples of papers of the bench: S01 and S02 of the demo data. */
 import { drawCasting } from '#core/drawing/draw-casting.ts';
 import type { DrawnSpot, DrawnType } from '#core/drawing/drawn-type.ts';
-import type { AddedWorkPaper, BuildSheetPaper, TravellerPaper } from '#core/sheets/contract.ts';
+import type { AddedWorkPaper, BuildSheetPaper, TravellerPaper } from '#core/sheets/contract/papers.ts';
 
 type WithoutHead<T> = Omit<T, 'head'>;
 

@@ -1,5 +1,5 @@
 /** Examples of papers of the counter: S02 of the demo data. */
-import type { ClaimTicketPaper, DropOffPaper, EstimatePaper } from '#core/sheets/contract.ts';
+import type { ClaimTicketPaper, DropOffPaper, EstimatePaper } from '#core/sheets/contract/papers.ts';
 
 type WithoutHead<T> = Omit<T, 'head'>;
 

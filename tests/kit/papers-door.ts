@@ -1,5 +1,5 @@
 /** Examples of papers of the last day: S01 of the demo data. */
-import type { InvoicePaper, ReadyLabelPaper, ReceiptPaper, ReleasePaper } from '#core/sheets/contract.ts';
+import type { InvoicePaper, ReadyLabelPaper, ReceiptPaper, ReleasePaper } from '#core/sheets/contract/papers.ts';
 
 type WithoutHead<T> = Omit<T, 'head'>;
 

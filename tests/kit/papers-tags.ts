@@ -1,5 +1,5 @@
 /** Examples of tags: S02 of the demo data. */
-import type { TagPaper, TagsPaper } from '#core/sheets/contract.ts';
+import type { TagPaper, TagsPaper } from '#core/sheets/contract/papers.ts';
 
 type WithoutHead<T> = Omit<T, 'head'>;
 

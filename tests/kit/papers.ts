@@ -1,5 +1,5 @@
 /** One example of every paper, in the invented world of the practice shop. Figures of S01 and S02 of the demo data. */
-import type { PaperHead, Papers } from '#core/sheets/contract.ts';
+import type { PaperHead, Papers } from '#core/sheets/contract/papers.ts';
 import { addedWork, buildSheet, traveller } from './papers-bench.ts';
 import { claimTicket, dropOff, estimate } from './papers-desk.ts';
 import { invoice, readyLabels, receipt, release } from './papers-door.ts';

@@ -1,6 +1,6 @@
 /**
  * A whole host on a real migrated in-memory database, with the practice shop's people, catalogue, prices and customers, and
- * a clock that stands at 2026-03-09 14:00 UTC until a test moves it. Nothing is mocked but the paper drawer and the backup.
+ * a clock that stands at 2026-03-09 14:00 UTC until a test moves it. Nothing is mocked but the backup.
  */
 import { randomBytes } from 'node:crypto';
 import { mkdtempSync } from 'node:fs';
@@ -92,7 +92,8 @@ function makeHost(sqlite: Database) {
   const services: Host['services'] = {
     files: makeFiles(mkdtempSync(join(tmpdir(), 'benchtag-files-'))),
     pins,
-    draw: async (sheet) => new TextEncoder().encode(`%PDF-1.7 ${sheet}`),
+    // Loaded when first asked for: opening the faces takes a moment.
+    draw: async (sheet, data) => (await import('./drawing.ts')).draw(sheet, data),
     backup: async () => ({ file: 'backups/test.sqlite', bytes: 1, seconds: 0 }),
     backups: { list: () => [], check: () => undefined },
   };

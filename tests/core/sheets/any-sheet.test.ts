@@ -1,7 +1,7 @@
 /** What holds for every paper. Read back with Poppler and zbarimg, which know nothing of ours. */
 import { describe, expect, it } from 'vitest';
 import { drawNamed, drawPaper } from '#core/sheets/any-sheet.ts';
-import type { PaperName } from '#core/sheets/contract.ts';
+import type { PaperName } from '#core/sheets/contract/papers.ts';
 import { havePaperHead, havePapers } from '#tests/kit/papers.ts';
 import { boxesOf, codesOf, faultsOf, fonts, fontsOf, pagesOf, textOf } from '#tests/kit/pdf.ts';
 import { lacks } from '#tests/kit/programs.ts';

@@ -1,0 +1,181 @@
+/** What the build sheet shows: as found beside after, what was renewed, what is left, who measured and who signed. */
+import { formatDayYear } from '../../kernel/format.ts';
+import type { CastingId } from '../../kernel/ids.ts';
+import { withMark } from '../../kernel/measure-show.ts';
+import type { Cell, LimitShown, Sheet, SheetRow } from '../../readings/compute/sheet-model.ts';
+import { findText } from '../../shop/store.ts';
+import { list, sentence } from '../compute/words.ts';
+import type { BuildSheetPaper, ReadingRow, TotalLine, VerdictWord } from '../contract/papers.ts';
+import { getPrintedCasting, identityLines, metalWords, pieceWords, tagOf } from './castings.ts';
+import { readTicketPeople } from './people.ts';
+import type { Scene } from './scene.ts';
+import { readSheets, unitsOf } from './spec.ts';
+import { readDone, readGauges, readReaders, readSignatures } from './work-done.ts';
+
+/** Rows a builder of the engine checks again before bolting down. Common practice, no source. */
+const KEY_ROWS = [
+  'height-with-shim',
+  'seat-load',
+  'open-load',
+  'guide-clearance',
+  'piston-clearance',
+  'bore',
+  'main-size',
+];
+
+/** @throws AppError `not-found` for a casting that is not there */
+export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPaper, 'head'> {
+  const { db } = scene;
+  const casting = getPrintedCasting(db, id);
+  const people = readTicketPeople(db, casting.ticket_id);
+  const sheets = readSheets(scene, casting)
+    .map(onlyRead)
+    .filter(({ rows }) => rows.length > 0);
+  const done = readDone(scene, casting);
+  const signed = readSignatures(scene, id);
+  return {
+    number: String(people.ticket.number),
+    // The bench sees no telephone numbers.
+    customer: { name: people.customer.printName },
+    tag: tagOf(casting),
+    casting: list([pieceWords(casting).toLowerCase(), metalWords(casting.material), ...identityLines(casting)]),
+    finished: done.last === null ? 'not finished' : formatDayYear(scene.localDay(done.last)),
+    units: list(unitsOf(sheets)) || '-',
+    tables: sheets.filter(({ table }) => table.spotKind !== null).map(tableOf),
+    facts: [...sheets.filter(({ table }) => table.spotKind === null).map(factsOf), ...consequences(sheets)],
+    texts: [
+      { heading: 'Done', words: `${list(done.done) || 'nothing yet'}.` },
+      {
+        heading: 'Declined or not done',
+        words: `${list(done.notDone) || 'nothing was declined'}.`,
+        named: [{ label: 'Not done by us:', words: 'lash, piston to valve, cam timing and the condition of bolts.' }],
+      },
+      { heading: 'Renewed', words: `${list(done.renewed) || 'nothing'}.` },
+      { heading: 'Used again', words: `${list(done.reused) || 'nothing counted'}.` },
+      { heading: 'Measured with', words: `${list(readGauges(scene, id)) || 'no gauge named'}.` },
+      {
+        heading: 'Limits',
+        words: `${sourcesOf(sheets)}.`,
+        named: done.waived.map((words) => ({ label: 'Let pass:', words })),
+      },
+    ],
+    signatures: [
+      { label: 'Measured by', written: list(readReaders(scene, id)) },
+      ...(signed.length === 0 ? [{ label: 'Signed off by', written: 'not signed off' }] : signed),
+    ],
+    disclaimer: disclaimerOf(scene),
+  };
+}
+
+const isRead = (cell: Cell): boolean =>
+  cell.text !== '' && (cell.state === 'read' || cell.state === 'computed' || cell.state === 'not applicable');
+
+/** Only rows in which something was read. */
+const onlyRead = (sheet: Sheet): Sheet => ({ ...sheet, rows: sheet.rows.filter((row) => row.cells.some(isRead)) });
+
+function tableOf(sheet: Sheet): BuildSheetPaper['tables'][number] {
+  const groups = [...Map.groupBy(sheet.columns, ({ group }) => group)].map(([title, columns]) => ({
+    title: sentence(title.toLowerCase()),
+    spots: columns.map(({ label }) => label),
+  }));
+  const judged = sheet.counts.pass + sheet.counts.fail + sheet.counts['too close to call'];
+  const verdict: VerdictWord | undefined = judged === 0 ? undefined : sheet.counts.pass === judged ? 'pass' : undefined;
+  return {
+    heading: `${sheet.table.words}, in the order the places lie on the bench, front to rear`,
+    groups,
+    rows: sheet.rows.map(readingRow),
+    note: list([...decisionsOf(sheet), ...sheet.notes]),
+    ...(verdict && { verdict }),
+    ...(sheet.summary !== '' && { verdictWords: `${sentence(sheet.summary)}.` }),
+  };
+}
+
+function readingRow(row: SheetRow): ReadingRow {
+  const point = row.pointWords === null ? '' : ` ${row.pointWords}`;
+  const mark = row.unitMark === '' ? '' : `, ${row.unitMark}`;
+  const small = [...new Set(row.cells.flatMap(({ marks }) => marks))];
+  const verdicts = row.cells.map((cell) => verdictOf(cell));
+  return {
+    label: `${sentence(row.words)}${point}${row.stage === 'before' ? ', found' : ''}${mark}${small.length === 0 ? '' : `, ${small[0]}`}`,
+    values: row.cells.map((cell) => (isRead(cell) ? cell.text : '')),
+    limit: row.limits.map(limitWords).join('\n'),
+    ...(row.stage === 'after' && KEY_ROWS.includes(row.quantity) && { key: true }),
+    ...(verdicts.some((verdict) => verdict !== null) && { verdicts }),
+  };
+}
+
+const limitWords = ({ side, text, targetText }: LimitShown): string =>
+  `${side === 'any' ? '' : `${side} `}${text === '' ? `target ${targetText ?? ''}` : text}`;
+
+/** Passing cells carry no mark, so that the others stand out. */
+function verdictOf(cell: Cell): VerdictWord | null {
+  if (cell.verdict === null || !isRead(cell)) return null;
+  switch (cell.verdict.name) {
+    case 'fail':
+      return cell.verdict.direction ?? 'over';
+    case 'too close to call':
+      return 'close';
+    default:
+      return null;
+  }
+}
+
+/** A lead's decision on a figure that does not simply pass. */
+const decisionsOf = (sheet: Sheet): string[] =>
+  sheet.rows.flatMap((row) =>
+    row.cells.flatMap((cell, index) =>
+      cell.decision === null
+        ? []
+        : [
+            `${sheet.columns[index]?.label ?? ''} ${row.words} ${cell.text}: ${cell.decision.accepted ? 'accepted' : 'refused'} by ${cell.decision.by}, ${cell.decision.words}`,
+          ],
+    ),
+  );
+
+/** Figures read once, such as the deck. */
+function factsOf(sheet: Sheet): BuildSheetPaper['facts'][number] {
+  const rows = sheet.rows.map((row): TotalLine => {
+    const cell = row.cells[0];
+    const limit = row.limits.map((one) => limitWords(one)).join(', ');
+    const stage = row.stage === 'before' ? ', found' : '';
+    return {
+      words: `${sentence(row.words)}${stage}${limit === '' ? '' : `, limit ${limit}`}`,
+      amount: cell === undefined ? '' : row.unit === null ? cell.text : withMark(cell.text, row.unit),
+      strong: row.stage === 'after' && (row.quantity === 'thickness' || row.quantity === 'thickness-left'),
+    };
+  });
+  return { heading: sheet.table.words, rows, note: list([...decisionsOf(sheet), ...sheet.notes]) };
+}
+
+/** What taking stock off changes for the builder. The chamber needs the sinking of the valves too: without it nothing is claimed. */
+function consequences(sheets: readonly Sheet[]): BuildSheetPaper['facts'] {
+  const rows = sheets.flatMap((sheet) => sheet.rows);
+  const cut = rows.find(({ quantity }) => quantity === 'stock-removed')?.cells[0];
+  if (cut === undefined || !isRead(cut)) return [];
+  const volume = rows.find(({ quantity }) => quantity === 'chamber-volume');
+  const chamber = volume ? 'measured, see the table' : 'not measured: surfacing only';
+  const unit = cut.unit;
+  return [
+    {
+      heading: 'What that changes for you',
+      rows: [
+        { words: 'The casting sits lower by', amount: unit === null ? cut.text : withMark(cut.text, unit) },
+        { words: 'Chamber', amount: chamber },
+      ],
+      note: 'Check cam drive, lifter preload and intake fit. Turn the engine by hand twice before starting.',
+    },
+  ];
+}
+
+function sourcesOf(sheets: readonly Sheet[]): string {
+  const limits = sheets.flatMap(({ rows }) => rows.flatMap((row) => row.limits));
+  if (limits.length === 0) return 'No limit known for what was measured';
+  const notes = [...new Set(limits.flatMap((limit) => limit.notes))];
+  const checked = limits.every((limit) => limit.checked) ? '' : 'not checked by a second person';
+  return list([[...new Set(limits.map(({ source }) => source))].join('; '), checked, ...notes]);
+}
+
+function disclaimerOf({ db, today }: Scene): string {
+  const text = findText(db, 'disclaimer', today)?.body ?? 'Whoever builds the engine must check every fit before use.';
+  return `${text} Torque figures come from the engine's own data, not from us, unless a source is named here.`;
+}
