@@ -57,6 +57,7 @@ export const openClient = (): Client =>
 export function createClient(transport: Transport): Client {
   let link: Link = { keptAt: null, lostAt: null, person: null };
   let ahead = 0;
+  const now = () => new Date(Date.now() + ahead).toISOString();
   const linkListeners = new Set<() => void>();
   const changeListeners = new Set<(what: Announcement) => void>();
 
@@ -69,7 +70,7 @@ export function createClient(transport: Transport): Client {
   };
   const setThere = (there: boolean) => {
     if (there === (link.lostAt === null)) return;
-    setLink({ lostAt: there ? null : new Date().toISOString() });
+    setLink({ lostAt: there ? null : now() });
     // What happened meanwhile is unknown: every screen asks again.
     if (there) announce({ name: 'client/found-again', touched: [] });
   };
@@ -102,7 +103,7 @@ export function createClient(transport: Transport): Client {
 
   return {
     call: call as Client['call'],
-    now: () => new Date(Date.now() + ahead).toISOString(),
+    now,
     link: () => link,
     actAs: (person) => setLink({ person }),
     onLink(listener) {

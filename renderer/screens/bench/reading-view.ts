@@ -127,12 +127,13 @@ const sideText = (limit: LimitShown): string => {
 
 function cellOf(cell: Cell, row: SheetRow): ReadingCell {
   const mark = markOf(cell.verdict);
-  const last = cell.earlier[0];
+  // A taken-back row has no unit: the figure before it is what stood here.
+  const last = cell.earlier.find((one) => one.unit !== null && one.text !== cell.text);
   return {
     lines: cell.state === 'two readings' ? cell.choose.map((one) => one.text) : linesOf(cell, row),
     ...(mark && { mark }),
     ...(cell.word && { markWords: cell.word }),
-    ...(last && !row.derived && last.text !== cell.text && { struck: last.text }),
+    ...(last && !row.derived && { struck: last.text }),
   };
 }
 
@@ -204,7 +205,8 @@ export function spotAt(sheet: Sheet, rowKey: string, key: string): Spot | null {
 
 /** The row whose limits judge this place: where shims decide, the height with them and not the bare one. */
 export const judgedRow = ({ sheet, row }: Spot): SheetRow =>
-  (row.quantity === 'installed-height' && sheet.rows.find((one) => one.quantity === 'height-with-shim')) || row;
+  (SHIMMED.includes(row.quantity) && sheet.rows.find((one) => one.quantity === 'height-with-shim')) || row;
+const SHIMMED = ['installed-height', 'shims-fitted'];
 
 /** The limit that judges this place; null when none is known. */
 export const judgingLimit = (spot: Spot): LimitShown | null =>

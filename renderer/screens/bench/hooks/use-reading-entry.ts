@@ -64,9 +64,8 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
   }
   function again() {
     setAsked(null);
-    if (!refused || typing !== '') return;
-    hand.setText(refused.shown);
-    void outbox.drop(refused.key);
+    hand.setText('');
+    if (refused) void outbox.drop(refused.key);
   }
   function all() {
     for (const to of emptySpots(sheet, order, spot)) keep(to, typing || (before ?? ''), false);

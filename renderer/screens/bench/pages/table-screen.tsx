@@ -129,7 +129,7 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
         )}
         {panel === 'gauge' && (
           <GaugePanel
-            sheet={sheet}
+            spot={spot}
             gauge={gauge}
             onGauge={setGauge}
             onPaper={() => setPanel('paper')}
@@ -161,7 +161,7 @@ function Place({ spot, at, order, hand, entry }: HandProps & Readonly<{ at: At; 
         <ReadingField
           label={`${column.label}, ${row.words}`}
           text={text}
-          standing={cell?.text ?? ''}
+          standing={cell?.text || (row.quantity === 'shims-fitted' ? (column.shims?.text ?? '') : '')}
           unit={/[a-z]/i.test(text) ? '' : row.unitMark}
           shut={sheet.locked}
           onText={hand.setText}

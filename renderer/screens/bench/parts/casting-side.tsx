@@ -37,18 +37,17 @@ export function CastingSide({ bench }: { bench: BenchCasting }) {
       <Picture bench={bench} />
       <dl className={css.sizes}>
         {bench.sizes.map((size) => (
-          <div key={`${size.quantity}-${size.text}`} title={size.source}>
+          <div key={`${size.quantity}-${size.words}`}>
             <dt>{size.words}</dt>
-            <dd>
-              {size.text}
-              <small>
-                {size.source}
-                {!size.checked && ', not checked'}
-              </small>
-            </dd>
+            <dd>{size.text}</dd>
           </div>
         ))}
       </dl>
+      {sourcesOf(bench).map((source) => (
+        <p key={source} className={css.source}>
+          From {source}
+        </p>
+      ))}
       {arrival.cameWith !== '' && (
         <p className={css.came}>
           <b>Came with</b> {arrival.cameWith}
@@ -67,6 +66,11 @@ export function CastingSide({ bench }: { bench: BenchCasting }) {
     </div>
   );
 }
+
+/** Where the sizes come from, each source once. */
+const sourcesOf = (bench: BenchCasting): string[] => [
+  ...new Set(bench.sizes.map((size) => `${size.source}${size.checked ? '' : ', not checked'}`)),
+];
 
 function Fact({ label, children }: { label: string; children: React.ReactNode }) {
   return (

@@ -6,7 +6,8 @@ import { Button } from '../../../kit/button.tsx';
 import { Choice } from '../../../kit/choice.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import type { Gauge } from '../hooks/use-preview.ts';
-import { labelOf } from '../reading-view.ts';
+import { labelOf, type Spot } from '../reading-view.ts';
+import { familyOf } from '../unit-sizes.ts';
 import css from './gauge-panel.module.css';
 
 const READ_ON: readonly { value: ReadOn; words: string }[] = [
@@ -16,18 +17,20 @@ const READ_ON: readonly { value: ReadOn; words: string }[] = [
 ];
 
 export function GaugePanel({
-  sheet,
+  spot,
   gauge,
   onGauge,
   onPaper,
   onClose,
 }: {
-  sheet: Sheet;
+  spot: Spot;
   gauge: Gauge;
   onGauge: (gauge: Gauge) => void;
   onPaper: () => void;
   onClose: () => void;
 }) {
+  const { sheet, row: at } = spot;
+  const tools = sheet.tools.filter((tool) => at.unit === null || familyOf(tool.unit) === familyOf(at.unit));
   const heights = sheet.rows.some((row) => row.quantity === 'installed-height');
   const hidden = sheet.rows.filter((row) => !row.shown);
   return (
@@ -35,10 +38,15 @@ export function GaugePanel({
       <div>
         <h3>Gauge in the hand</h3>
         <div className={css.buttons}>
-          {sheet.tools.map((tool) => (
+          {tools.map((tool) => (
             <Button key={tool.id} pressed={tool.id === gauge.tool} onPress={() => onGauge({ ...gauge, tool: tool.id })}>
-              {tool.name}
-              {tool.overdue && ', check overdue'}
+              <span>
+                {tool.name}
+                <small className={css.kind}>
+                  {tool.kind}
+                  {tool.overdue && ', check overdue'}
+                </small>
+              </span>
             </Button>
           ))}
           <Button pressed={gauge.tool === null} onPress={() => onGauge({ ...gauge, tool: null })}>

@@ -51,7 +51,7 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
         <div key={reason.words} className={css.stop}>
           <p>{reason.words}</p>
           <span className={css.ways}>
-            {reason.wayOn && <WayOn bench={bench} wayOn={reason.wayOn} />}
+            {reason.wayOn && <WayOn bench={bench} wayOn={reason.wayOn} table={row.before.table} />}
             {reason.rule?.waiver === 'reason' && <LeadStarts row={row} reason={reason} />}
           </span>
         </div>
@@ -96,7 +96,8 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
 
 /** The readings this operation needs, a touch away. */
 function Tables({ bench, row }: { bench: BenchCasting; row: BenchOperation }) {
-  const tables = new Set([row.before.table, row.after.table].filter((table) => table !== null));
+  const before = row.before.of > 0 ? row.before.table : null;
+  const tables = new Set([before, row.after.table].filter((table) => table !== null));
   return [...tables].map((table) => (
     <Button key={table} href={tableAddress(bench.tag, table)}>
       {bench.tables.find((one) => one.code === table)?.words ?? 'Readings'}

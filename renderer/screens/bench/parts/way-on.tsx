@@ -5,17 +5,26 @@ import { Button } from '../../../kit/button.tsx';
 import { Choice } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
-import { readingsAddress } from '../bench-addresses.ts';
+import { readingsAddress, tableAddress } from '../bench-addresses.ts';
 import type { BenchCasting, Reason } from '../bench-casting.ts';
 import css from './way-on.module.css';
 
 type Way = NonNullable<Reason['wayOn']>;
 
-export function WayOn({ bench, wayOn }: { bench: BenchCasting; wayOn: Way }) {
+export function WayOn({
+  bench,
+  wayOn,
+  table,
+}: {
+  bench: BenchCasting;
+  wayOn: Way;
+  /** The table that holds what must be measured first, where the operation names one. */
+  table?: string | null;
+}) {
   switch (wayOn.request) {
     case 'readings/list-tables':
     case 'readings/get-table':
-      return <Button href={readingsAddress(bench.tag)}>{wayOn.words}</Button>;
+      return <Button href={table ? tableAddress(bench.tag, table) : readingsAddress(bench.tag)}>{wayOn.words}</Button>;
     case 'floor/tick-fact':
       return <TickFact wayOn={wayOn} />;
     case 'floor/remove-item':
