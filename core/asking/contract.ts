@@ -170,6 +170,8 @@ export const askingContract = {
       /** Left out: as the shop usually means it. */
       taxIn: z.boolean().nullable().default(null),
       ...AnswerFields,
+      /** For a person who may not approve so much: why it counts. A lead's to give. */
+      overrideWhy: optionalWords(240, 'why this counts'),
     }),
     output: Answered,
   }),
@@ -235,7 +237,7 @@ export const askingContract = {
           customer: z.string(),
           words: z.string(),
           askedAt: MomentSchema,
-          /** For an estimate the end of its last day, as a moment. */
+          /** Null for an estimate, which is good until the end of its last day. */
           expiresAt: MomentSchema.nullable(),
           expiresWords: z.string(),
           expired: z.boolean(),

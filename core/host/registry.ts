@@ -52,6 +52,7 @@ export const features: readonly Feature[] = [
   ticketPage,
   sheets,
   parts,
+  home,
 ];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */

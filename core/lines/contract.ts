@@ -189,3 +189,40 @@ export const BillView = z.object({
     }),
   ),
 });
+
+/** Why a wish cannot be had on a casting, with what does fit. Also the shape of the refusal of `pricing/add-operations`. */
+export const RefusalView = z.object({
+  castingKey: z.string(),
+  operationKindId: idOf<'operation_kind'>().nullable(),
+  packageId: idOf<'package'>().nullable(),
+  /** "ALUMINIUM: no caustic. Use the aluminium-safe wash." */
+  words: z.string(),
+  /** True: no price in force, or a count nobody gave; the casting itself does not refuse it. */
+  priceOnly: z.boolean(),
+  fits: z.array(z.object({ operationKindId: idOf<'operation_kind'>(), words: z.string() })),
+});
+
+/** A line of a quote: like a line of a ticket, without its history. */
+export const QuoteLine = LineView.pick({
+  kind: true,
+  operationKindId: true,
+  packageId: true,
+  words: true,
+  shopWords: true,
+  quantity: true,
+  per: true,
+  unit: true,
+  quantityWords: true,
+  unitPrice: true,
+  factors: true,
+  priceWords: true,
+  factorWords: true,
+  working: true,
+  amount: true,
+  taxClass: true,
+  inside: true,
+}).extend({
+  castingKey: z.string().nullable(),
+  /** A person has to say how many (hours, holes, pins) before it counts. */
+  asksQuantity: z.boolean(),
+});

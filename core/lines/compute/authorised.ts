@@ -96,7 +96,7 @@ export const authorisedWithOverrun = (amount: Cents, overrun: BasisPoints): Cent
 
 export type Coverage = Readonly<{
   covered: boolean;
-  why: 'answered yes' | 'under the ceiling' | 'answered no' | 'not asked' | 'over the ceiling';
+  why: 'answered yes' | 'under the ceiling' | 'answered no' | 'not asked' | 'asked, no answer yet' | 'over the ceiling';
   /** What exposure would be with the line. */
   exposure: Cents;
   /** The most it may be, overrun included. */
@@ -147,6 +147,8 @@ export function notCoveredWords(coverage: Coverage, line: Cents): string {
   switch (coverage.why) {
     case 'answered no':
       return 'The customer said no to this. Ask again if it changed.';
+    case 'asked, no answer yet':
+      return 'Not approved yet: the customer was asked and has not answered.';
     case 'over the ceiling':
       return `Not approved yet: ${centsText(line)} would pass the ${centsText(coverage.most)} agreed. Ask the customer.`;
     default:

@@ -117,10 +117,17 @@ export function exposureOf(money: TicketMoney, extra: readonly MoneyLine[] = [])
   return authorisedAmount(money.answers).taxIn ? figures.total : figures.beforeTax;
 }
 
-/** Whether one line may be started, ordered or sent out. */
+/**
+ * Whether one line may be started, ordered or sent out. A way of added work waits for its own yes: a ceiling does not choose
+ * between ways.
+ */
 export function coverageOf(money: TicketMoney, line: MoneyLine): Coverage {
-  const exposure = answerOnLine(money.answers, line.id) === null ? exposureOf(money, [line]) : cents(0);
-  return lineCovered(money.answers, line.id, exposure, money.overrun);
+  const answer = answerOnLine(money.answers, line.id);
+  const exposure = answer === null ? exposureOf(money, [line]) : cents(0);
+  const coverage = lineCovered(money.answers, line.id, exposure, money.overrun);
+  return answer === null && line.optionId !== null
+    ? { ...coverage, covered: false, why: 'asked, no answer yet' }
+    : coverage;
 }
 
 export type AgreedSoFar = Readonly<{

@@ -19,12 +19,18 @@ export function listAnswers(db: ReadDb, ticket: TicketId): AnswerFact[] {
   );
   const onEstimate = Map.groupBy(listEstimateLines(db, ticket), (row) => row.estimate_id as number);
   const onOption = Map.groupBy(listOptionLines(db, ticket), (row) => row.option_id as number);
-  const asked = new Map(listOptions(db, ticket).map((o) => [o.id as number, o.asked_at]));
+  const options = listOptions(db, ticket);
+  const asked = new Map(options.map((o) => [o.id as number, o.asked_at]));
+  const optionsOf = Map.groupBy(options, (o) => o.added_work_id as number);
   return rows.map((row) => {
     const own = (parts.get(row.id) ?? []).map((p) => ({ line: p.work_line_id as number, yes: p.answer === 'yes' }));
     const all = [
       ...(onEstimate.get(row.estimate_id ?? 0) ?? []).flatMap((l) => l.work_line_id ?? []),
       ...(onOption.get(row.option_id ?? 0) ?? []).map((l) => l.id),
+      // A no to everything that was offered.
+      ...(row.option_id === null ? (optionsOf.get(row.added_work_id ?? 0) ?? []) : []).flatMap((o) =>
+        (onOption.get(o.id) ?? []).map((l) => l.id),
+      ),
     ];
     return {
       id: row.id,

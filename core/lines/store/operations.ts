@@ -1,8 +1,9 @@
 /** Puts the operations of a line on their castings and keeps them in the order of the traveller. */
 import { travellerOrder } from '../../catalogue/compute/traveller-order.ts';
 import type { WriteDb } from '../../db/query.ts';
+import type { Moment } from '../../kernel/days.ts';
 import { AppError } from '../../kernel/errors.ts';
-import type { Id, OperationId, SpotId, TicketId, WorkLineId } from '../../kernel/ids.ts';
+import type { Id, OperationId, SpotId, StaffId, TicketId, WorkLineId } from '../../kernel/ids.ts';
 import type { DraftOperation, PriceBook } from '../compute/book.ts';
 import type { TicketCasting } from './priced-castings.ts';
 
@@ -98,5 +99,28 @@ export function resizeOperations(db: WriteDb, lineId: WorkLineId, steps: readonl
         .where('operation_kind_id', '=', kind.id)
         .where('finished_at', 'is', null),
     );
+  }
+}
+
+/** Operations charged by another line from now on. */
+export function moveToLine(db: WriteDb, ids: readonly OperationId[], line: WorkLineId): void {
+  for (const id of ids) db.set('operation', id, { work_line_id: line });
+}
+
+/** Stopped by the customer: open runs end, what was to do is no longer needed. Nothing done is touched. */
+export function dropOperations(
+  db: WriteDb,
+  ids: readonly OperationId[],
+  { now, by, why }: Readonly<{ now: Moment; by: StaffId; why: string }>,
+): void {
+  for (const id of ids) {
+    db.run(
+      db.q
+        .updateTable('operation_run')
+        .set({ ended_at: now, end_kind: 'stopped' })
+        .where('operation_id', '=', id)
+        .where('ended_at', 'is', null),
+    );
+    db.set('operation', id, { not_needed_at: now, not_needed_by: by, not_needed_why: why });
   }
 }
