@@ -99,3 +99,18 @@ export function useFormat(): Format {
     [data],
   );
 }
+
+/**
+ * The UTC moment at which a wall clock of a zone shows this day and minute; in the hour that a clock skips, the moment
+ * after it.
+ */
+export function momentAt(d: string, minute: number, timeZone: string): string {
+  const wanted = Date.parse(`${d}T00:00:00.000Z`) + minute * 60_000;
+  const shown = (at: number) => {
+    const local = localTime(new Date(at).toISOString(), timeZone);
+    return Date.parse(`${local.day}T00:00:00.000Z`) + local.minute * 60_000;
+  };
+  // Two steps: the first guess may lie on the other side of a change of the clocks.
+  const guess = wanted - (shown(wanted) - wanted);
+  return new Date(guess - (shown(guess) - wanted)).toISOString();
+}

@@ -16,3 +16,5 @@ export const benchAddress = (tag: number): string => `#/bench/tag/${tag}`;
 export const invoiceAddress = (number: number): string => `#/books/invoice/${number}`;
 /** The papers of a ticket. */
 export const papersAddress = (number: number): string => `#/counter/ticket/${number}/papers`;
+/** Making a question to the customer about a casting of a ticket. */
+export const askAddress = (number: number, tag: number): string => `#/counter/ticket/${number}/ask/${tag}`;

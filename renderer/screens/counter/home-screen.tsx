@@ -1,7 +1,5 @@
 /** The counter's first page: who to ring now, what hangs on the day, what to chase. Every row leads to where it is done. */
 import { useLocation } from 'wouter';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery } from '../../client/use-app.ts';
 import { CHECK_IN, QUOTE } from '../../kit/addresses.ts';
 import { Button, GoButton } from '../../kit/button.tsx';
@@ -11,11 +9,11 @@ import { ErrorNote } from '../../kit/notice.tsx';
 import { Waiting } from '../../kit/pane.tsx';
 import { RowGroup } from '../../kit/rows.tsx';
 import { Empty, Sheet, SheetHead } from '../../kit/sheet.tsx';
+import { SetAsideList } from './check-in/parts/set-aside-list.tsx';
+import type { Home } from './counter-home.ts';
 import css from './home-screen.module.css';
 import { DayOfPromises } from './parts/day-of-promises.tsx';
 import { HomeRows } from './parts/home-rows.tsx';
-
-export type Home = OutputOf<App['home/get-counter']>;
 
 export function HomeScreen() {
   const { data: home, error, isPending } = useAppQuery('home/get-counter', {});
@@ -101,6 +99,7 @@ function ChaseColumn({ home }: { home: Home }) {
           <HomeRows label="Due today" rows={home.due.rows} />
         </>
       )}
+      <SetAsideList at={null} />
     </Sheet>
   );
 }

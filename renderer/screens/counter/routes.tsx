@@ -1,4 +1,4 @@
-/** The pages of the Counter area; those a counter opens seldom are fetched when they are. */
+/** The pages of the Counter area; all but the first are fetched when they are opened. */
 import { lazy } from 'react';
 import { Route, Switch } from 'wouter';
 import { Pane } from '../../kit/pane.tsx';
@@ -6,6 +6,9 @@ import { HomeScreen } from './home-screen.tsx';
 
 const CheckIn = lazy(async () => ({ default: (await import('./check-in/check-in-screen.tsx')).CheckInScreen }));
 const Ticket = lazy(async () => ({ default: (await import('./ticket/ticket-screen.tsx')).TicketScreen }));
+const Papers = lazy(async () => ({ default: (await import('./papers/papers-screen.tsx')).PapersScreen }));
+const Asked = lazy(async () => ({ default: (await import('./asked/asked-screen.tsx')).AskedScreen }));
+const Ask = lazy(async () => ({ default: (await import('./asked/ask-screen.tsx')).AskScreen }));
 
 export function Routes() {
   return (
@@ -20,6 +23,16 @@ export function Routes() {
         </Route>
         <Route path="/counter/check-in/:draft">{({ draft }) => <CheckIn draft={Number(draft)} />}</Route>
         <Route path="/counter/ticket/:number">{({ number }) => <Ticket number={Number(number)} />}</Route>
+        <Route path="/counter/ticket/:number/papers">{({ number }) => <Papers number={Number(number)} />}</Route>
+        <Route path="/counter/ticket/:number/papers/pile">
+          {({ number }) => <Papers number={Number(number)} pile />}
+        </Route>
+        <Route path="/counter/ticket/:number/ask/:tag">
+          {({ number, tag }) => <Ask number={Number(number)} tag={Number(tag)} />}
+        </Route>
+        <Route path="/counter/ticket/:number/added/:question">
+          {({ number, question }) => <Asked number={Number(number)} question={Number(question)} />}
+        </Route>
       </Switch>
     </Pane>
   );

@@ -2,7 +2,7 @@
 import { DayRule } from '../../../kit/rules.tsx';
 import { Empty, Sheet } from '../../../kit/sheet.tsx';
 import { Tag } from '../../../kit/tag.tsx';
-import type { Home } from '../home-screen.tsx';
+import type { Home } from '../counter-home.ts';
 import css from './day-of-promises.module.css';
 import { addressOf, RowEnd } from './home-rows.tsx';
 

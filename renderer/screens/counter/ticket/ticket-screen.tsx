@@ -1,8 +1,6 @@
 /** One ticket: the agreement, castings and operations at once, holds, money, promise, calls and what was done. */
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery } from '../../../client/use-app.ts';
 import { useMay } from '../../../client/use-me.ts';
 import { papersAddress } from '../../../kit/addresses.ts';
@@ -23,8 +21,7 @@ import { Panel } from './parts/panel.tsx';
 import { PromisePane } from './parts/promise-pane.tsx';
 import { TicketHead } from './parts/ticket-head.tsx';
 import css from './ticket-screen.module.css';
-
-export type Ticket = OutputOf<App['tickets/get-ticket']>;
+import type { Ticket } from './ticket-shapes.ts';
 
 export function TicketScreen({
   number,
@@ -72,7 +69,13 @@ function TicketPageOf({ ticket, first }: { ticket: Ticket; first: PanelName | nu
             />
           </Sheet>
           {showing === 'work' ? (
-            <CastingsPane ticket={ticket} chosen={chosen} onChoose={setAt} onLines={() => setShowing('lines')} />
+            <CastingsPane
+              ticket={ticket}
+              chosen={chosen}
+              onChoose={setAt}
+              onLines={() => setShowing('lines')}
+              onPanel={setPanel}
+            />
           ) : (
             <LinesPane ticket={ticket} onWork={() => setShowing('work')} />
           )}

@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { useAppCommand, useAppQuery, useClient } from '../../../../client/use-app.ts';
 import { keepTyped, useKeepSoon, useTyped } from '../../../../client/use-draft.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
+import { papersAddress } from '../../../../kit/addresses.ts';
 import { quoteInput, suggestionInput } from '../quote.ts';
 import { checkInInput, troublesOf } from '../request.ts';
 import { type CheckInTyped, EMPTY_CHECK_IN, isBegun, isCheckIn, titleOf } from '../typed.ts';
@@ -103,7 +104,7 @@ export function useSendCheckIn(typed: CheckInTyped, clear: () => void) {
         .catch(() => undefined);
     }
     clear();
-    go(`/counter/ticket/${made.number}/papers`);
+    go(`${papersAddress(made.number).slice(1)}/pile`);
   };
   return { command, troubles, send };
 }

@@ -39,7 +39,7 @@ export function WishRow({
           {inside > 0 && <small>{inside} operations inside</small>}
           {wish.kind === 'said' && <small>kept as they said it; the ticket finds our word for it</small>}
         </td>
-        <td className={css.figure}>{lines.map((line) => line.quantityWords).join(', ')}</td>
+        <td className={css.figure}>{countWords(lines)}</td>
         <td className={css.price}>{prices}</td>
         <td className={css.figure}>
           {lines.length > 0 ? format.money(lines.reduce((sum, line) => sum + line.amount, 0)) : ''}
@@ -48,7 +48,7 @@ export function WishRow({
       {(open || asks || refusals.length > 0) && (
         <tr className={css.detail}>
           <td colSpan={4}>
-            {refusals.map((refusal) => (
+            {oncePerSentence(refusals).map((refusal) => (
               <div key={refusal.words} className={css.refusal} role="alert">
                 <b>{refusal.words}</b>
                 {refusal.fits.map((fit) => (
@@ -99,4 +99,19 @@ export function WishRow({
       )}
     </>
   );
+}
+
+/** Two castings refuse in the same words: said once. */
+function oncePerSentence(refusals: Quote['refusals']): Quote['refusals'] {
+  return refusals.filter((refusal, at) => refusals.findIndex((other) => other.words === refusal.words) === at);
+}
+
+/** The pieces of all lines together where they count the same thing, otherwise each in its own words. */
+function countWords(lines: ReturnType<typeof linesOf>): string {
+  const [first] = lines;
+  if (!first) return '';
+  const alike = lines.every((line) => line.per === 1 && line.unit === first.unit);
+  return alike
+    ? String(lines.reduce((sum, line) => sum + line.quantity, 0))
+    : lines.map((line) => line.quantityWords).join(', ');
 }

@@ -6,9 +6,8 @@ import { readCount } from '../../../../kit/count.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { type Picked, WishField } from '../../parts/wish-field.tsx';
-import type { TicketCasting } from '../parts/castings-pane.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
 
 export function AddWorkPanel({
   ticket,

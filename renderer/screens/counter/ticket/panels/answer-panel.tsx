@@ -8,9 +8,10 @@ import { Notice } from '../../../../kit/notice.tsx';
 import { Waiting } from '../../../../kit/pane.tsx';
 import { Row, Rows } from '../../../../kit/rows.tsx';
 import { Empty, Sheet } from '../../../../kit/sheet.tsx';
+import { AcceptAnyway } from '../../parts/accept-anyway.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../../parts/answer-fields.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps } from '../ticket-shapes.ts';
 
 type Said = 'yes' | 'part' | 'no';
 
@@ -55,6 +56,12 @@ function EstimateAnswer({
   const lines = (asked?.lines ?? []).flatMap((line) =>
     line.lineId === null ? [] : [{ ...line, lineId: line.lineId }],
   );
+  const input = {
+    question: { estimateId: estimate.id },
+    answer: said,
+    lines: said === 'part' ? [...chosen] : [],
+    ...answerInput(answer),
+  };
   const none = said === 'part' && chosen.length === 0 ? 'Tick what they said yes to.' : undefined;
   return (
     <PanelForm
@@ -65,16 +72,7 @@ function EstimateAnswer({
       shut={none ?? answerMissing(answer)}
       fieldsShown={ANSWER_FIELDS}
       onDone={onDone}
-      onGo={() =>
-        void command
-          .send({
-            question: { estimateId: estimate.id },
-            answer: said,
-            lines: said === 'part' ? [...chosen] : [],
-            ...answerInput(answer),
-          })
-          .then((kept) => kept && onDone())
-      }
+      onGo={() => void command.send(input).then((kept) => kept && onDone())}
     >
       {estimate.outdated && (
         <Notice kind="ask">Lines changed since it was sent. Send a new revision if they should be in it.</Notice>
@@ -101,6 +99,7 @@ function EstimateAnswer({
           />
         ))}
       <AnswerFields customerId={ticket.customer.customerId} typed={answer} onChange={setAnswer} errors={errors} />
+      <AcceptAnyway refusal={command.error} answer={input} onDone={onDone} />
     </PanelForm>
   );
 }

@@ -6,8 +6,8 @@ import { useFormat } from '../../../../client/use-shop.ts';
 import { Tick } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../../parts/answer-fields.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps } from '../ticket-shapes.ts';
 
 export function CeilingPanel({ ticket, onDone }: PanelProps) {
   const format = useFormat();

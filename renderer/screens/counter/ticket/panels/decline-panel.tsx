@@ -2,8 +2,8 @@
 import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Field } from '../../../../kit/field.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps } from '../ticket-shapes.ts';
 
 export function DeclinePanel({ ticket, onDone }: PanelProps) {
   const command = useAppCommand('tickets/decline-ticket');

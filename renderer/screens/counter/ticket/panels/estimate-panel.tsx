@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { Field } from '../../../../kit/field.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps } from '../ticket-shapes.ts';
 
 export function EstimatePanel({ ticket, onDone }: PanelProps) {
   const format = useFormat();

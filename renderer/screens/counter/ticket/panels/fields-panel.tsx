@@ -6,9 +6,8 @@ import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { Notice } from '../../../../kit/notice.tsx';
 import { type Conflict, changesOf, conflictsOf } from '../field-changes.ts';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { PanelProps, Ticket } from '../ticket-shapes.ts';
 
 type TextName =
   | 'orderNumber'

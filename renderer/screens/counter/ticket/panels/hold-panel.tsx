@@ -3,9 +3,8 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
-import type { TicketCasting } from '../parts/castings-pane.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
 
 const REASONS = [
   { value: 'customer_answer', words: "customer's answer" },

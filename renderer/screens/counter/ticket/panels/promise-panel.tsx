@@ -9,8 +9,8 @@ import { Button } from '../../../../kit/button.tsx';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { readMinute } from '../../check-in/request.ts';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps } from '../ticket-shapes.ts';
 
 type Suggestion = OutputOf<App['promises/get-suggestion']>;
 type Reason = 'first' | 'parts' | 'answer' | 'machine' | 'found_more' | 'customer' | 'other';

@@ -7,8 +7,8 @@ import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { Signature } from '../../../../kit/signature.tsx';
-import type { PanelProps } from '../parts/panel.tsx';
 import { PanelForm } from '../parts/panel-form.tsx';
+import type { PanelProps } from '../ticket-shapes.ts';
 
 type How = 'drawn' | 'on_paper' | 'left_unsigned';
 

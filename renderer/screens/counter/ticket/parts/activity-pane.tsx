@@ -1,14 +1,16 @@
 /** Calls and answers first, then everything that was done, newest first; the way on stands at the foot. */
 import { useMay } from '../../../../client/use-me.ts';
+import { useFormat } from '../../../../client/use-shop.ts';
 import { invoiceAddress, papersAddress, releaseAddress } from '../../../../kit/addresses.ts';
 import { Button, GoButton } from '../../../../kit/button.tsx';
 import { keysOf } from '../../../../kit/keyboard.ts';
 import { Sheet, SheetFoot, SheetHead } from '../../../../kit/sheet.tsx';
 import { FORMS, type PanelName, panelOf } from '../panel-names.ts';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { Ticket } from '../ticket-shapes.ts';
 import css from './activity-pane.module.css';
 
 export function ActivityPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName) => void }) {
+  const format = useFormat();
   const said = [
     ...ticket.contacts.map((contact) => ({
       key: `c${contact.contactId}`,
@@ -19,7 +21,7 @@ export function ActivityPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (na
     ...ticket.approvals.map((approval) => ({
       key: `a${approval.approvalId}`,
       at: approval.at,
-      when: '',
+      when: format.at(approval.at),
       words: `${approval.words}${approval.takenBack ? ' Taken back later.' : ''}`,
     })),
   ].toSorted((a, b) => b.at.localeCompare(a.at));

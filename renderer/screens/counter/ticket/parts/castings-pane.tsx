@@ -1,5 +1,6 @@
 /** Castings with what each waits for, and the operations of the one chosen. Castings move by bench and counter. */
-import { benchAddress } from '../../../../kit/addresses.ts';
+import { useMay } from '../../../../client/use-me.ts';
+import { askAddress, benchAddress } from '../../../../kit/addresses.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { classes } from '../../../../kit/class-names.ts';
 import { type Leaf, Leaves } from '../../../../kit/leaves.tsx';
@@ -7,23 +8,25 @@ import { moveInRows } from '../../../../kit/rows.tsx';
 import { Empty, Sheet } from '../../../../kit/sheet.tsx';
 import { Hold } from '../../../../kit/state.tsx';
 import { Tag } from '../../../../kit/tag.tsx';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { PanelName } from '../panel-names.ts';
+import type { Ticket, TicketCasting } from '../ticket-shapes.ts';
 import css from './castings-pane.module.css';
 import { OperationsTable } from './operations-table.tsx';
-
-export type TicketCasting = Ticket['castings'][number];
 
 export function CastingsPane({
   ticket,
   chosen,
   onChoose,
   onLines,
+  onPanel,
 }: {
   ticket: Ticket;
   chosen: TicketCasting | undefined;
   onChoose: (castingId: number) => void;
   onLines: () => void;
+  onPanel: (name: PanelName) => void;
 }) {
+  const may = useMay();
   return (
     <Sheet
       title="Castings and operations"
@@ -73,6 +76,15 @@ export function CastingsPane({
         ))}
       </ul>
       {chosen && <OperationsTable ticket={ticket} casting={chosen} />}
+      {chosen && (
+        <div className={css.acts}>
+          {may.has('tickets:edit') && <Button onPress={() => onPanel('add-work')}>Add work on {chosen.tagNo}</Button>}
+          {may.has('approvals:record') && (
+            <Button href={askAddress(ticket.number, chosen.tagNo)}>Ask them about {chosen.tagNo}</Button>
+          )}
+          {may.has('floor:work') && <Button onPress={() => onPanel('hold')}>Hold</Button>}
+        </div>
+      )}
       {chosen && (
         <p className={css.foot}>
           {[

@@ -11,7 +11,7 @@ import { Row, Rows } from '../../../../kit/rows.tsx';
 import { Sheet } from '../../../../kit/sheet.tsx';
 import { Asked, Hold } from '../../../../kit/state.tsx';
 import type { PanelName } from '../panel-names.ts';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { Ticket } from '../ticket-shapes.ts';
 import css from './holds-pane.module.css';
 
 export function HoldsPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName) => void }) {

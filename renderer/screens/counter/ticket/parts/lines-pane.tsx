@@ -11,7 +11,7 @@ import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { Waiting } from '../../../../kit/pane.tsx';
 import { Sheet } from '../../../../kit/sheet.tsx';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { Ticket } from '../ticket-shapes.ts';
 import css from './lines-pane.module.css';
 
 type PriceSheet = OutputOf<App['pricing/get-sheet']>;
@@ -49,6 +49,7 @@ function LinesTable({ sheet }: { sheet: PriceSheet }) {
           <th>Working</th>
           <th>Answer</th>
           <th className={css.figure}>Amount</th>
+          <td />
         </tr>
       </thead>
       <tbody>
@@ -63,17 +64,15 @@ function LinesTable({ sheet }: { sheet: PriceSheet }) {
               {open === line.id && <WithdrawForm line={line} onDone={() => setOpen(null)} />}
             </td>
             <td className={css.quiet}>{line.working}</td>
-            <td>
-              {line.answer ?? (line.covered ? 'covered' : line.coverWords || 'not asked')}
+            <td>{line.answer ?? (line.covered ? 'covered' : line.coverWords || 'not asked')}</td>
+            <td className={css.figure}>{format.money(line.amount)}</td>
+            <td className={css.act}>
               {may.has('tickets:edit') && line.withdrawn === null && !line.committed && open !== line.id && (
-                <small>
-                  <Button label={`Withdraw ${line.shopWords}`} onPress={() => setOpen(line.id)}>
-                    Withdraw
-                  </Button>
-                </small>
+                <Button label={`Withdraw ${line.shopWords}`} onPress={() => setOpen(line.id)}>
+                  Withdraw
+                </Button>
               )}
             </td>
-            <td className={css.figure}>{format.money(line.amount)}</td>
           </tr>
         ))}
         {sheet.bill.derived.map((line) => (
@@ -84,6 +83,7 @@ function LinesTable({ sheet }: { sheet: PriceSheet }) {
               {line.working}
             </td>
             <td className={css.figure}>{format.money(line.amount)}</td>
+            <td />
           </tr>
         ))}
       </tbody>
@@ -92,6 +92,7 @@ function LinesTable({ sheet }: { sheet: PriceSheet }) {
           <td />
           <td colSpan={3}>Before tax</td>
           <td className={css.figure}>{format.money(sheet.bill.figures.beforeTax)}</td>
+          <td />
         </tr>
         {sheet.bill.taxes.map((tax) => (
           <tr key={tax.code}>
@@ -101,12 +102,14 @@ function LinesTable({ sheet }: { sheet: PriceSheet }) {
               {tax.exempt ?? tax.working}
             </td>
             <td className={css.figure}>{format.money(tax.amount)}</td>
+            <td />
           </tr>
         ))}
         <tr className={css.total}>
           <td />
           <td colSpan={3}>Total</td>
           <td className={css.figure}>{format.moneySign(sheet.bill.figures.total)}</td>
+          <td />
         </tr>
       </tfoot>
     </table>

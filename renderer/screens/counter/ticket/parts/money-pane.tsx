@@ -5,7 +5,7 @@ import { Button } from '../../../../kit/button.tsx';
 import { classes } from '../../../../kit/class-names.ts';
 import { Sheet } from '../../../../kit/sheet.tsx';
 import type { PanelName } from '../panel-names.ts';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { Ticket } from '../ticket-shapes.ts';
 import css from './money-pane.module.css';
 
 export function MoneyPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName) => void }) {

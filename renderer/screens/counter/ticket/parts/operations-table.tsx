@@ -2,8 +2,7 @@
 import { useFormat } from '../../../../client/use-shop.ts';
 import { classes } from '../../../../kit/class-names.ts';
 import { Asked, Hold } from '../../../../kit/state.tsx';
-import type { Ticket } from '../ticket-screen.tsx';
-import type { TicketCasting } from './castings-pane.tsx';
+import type { Ticket, TicketCasting } from '../ticket-shapes.ts';
 import css from './operations-table.module.css';
 
 type Operation = Ticket['operations'][number];

@@ -11,10 +11,7 @@ import { FieldsPanel } from '../panels/fields-panel.tsx';
 import { HoldPanel } from '../panels/hold-panel.tsx';
 import { PromisePanel } from '../panels/promise-panel.tsx';
 import { SignPanel } from '../panels/sign-panel.tsx';
-import type { Ticket } from '../ticket-screen.tsx';
-import type { TicketCasting } from './castings-pane.tsx';
-
-export type PanelProps = Readonly<{ ticket: Ticket; onDone: () => void }>;
+import type { PanelProps, Ticket, TicketCasting } from '../ticket-shapes.ts';
 
 export function Panel({
   ticket,

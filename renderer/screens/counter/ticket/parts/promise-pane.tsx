@@ -9,7 +9,7 @@ import { Empty, Sheet } from '../../../../kit/sheet.tsx';
 import { Late } from '../../../../kit/state.tsx';
 import type { PanelName } from '../panel-names.ts';
 import { pointOf, ruleDays } from '../promise-days.ts';
-import type { Ticket } from '../ticket-screen.tsx';
+import type { Ticket } from '../ticket-shapes.ts';
 import css from './promise-pane.module.css';
 
 export function PromisePane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName) => void }) {
