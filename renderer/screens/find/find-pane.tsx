@@ -1,8 +1,6 @@
 /** What the find box found: first what to say to the caller, then what to do, then what else matches. */
 import { useDeferredValue, useState } from 'react';
 import { useLocation } from 'wouter';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery } from '../../client/use-app.ts';
 import { useMay } from '../../client/use-me.ts';
 import { benchAddress, CHECK_IN, checkInFor, ticketAddress } from '../../kit/addresses.ts';
@@ -15,12 +13,11 @@ import { Row, RowGroup, Rows } from '../../kit/rows.tsx';
 import { PageName, Sheet, SheetFoot } from '../../kit/sheet.tsx';
 import { Tag } from '../../kit/tag.tsx';
 import css from './find-pane.module.css';
+import type { Found } from './found.ts';
 import { CallForm } from './parts/call-form.tsx';
 import { FoundCustomers } from './parts/found-customers.tsx';
 import { FoundTicketRow } from './parts/found-ticket-row.tsx';
 import { Hits } from './parts/hits.tsx';
-
-export type Found = OutputOf<App['search/find-anything']>;
 
 export function FindPane({ text, onLeave }: { text: string; onLeave: () => void }) {
   const asked = useDeferredValue(text.slice(0, 10_000));

@@ -6,7 +6,7 @@ import { Choice } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
 import { keysOf, useAct } from '../../../kit/keyboard.ts';
 import { ErrorNote } from '../../../kit/notice.tsx';
-import type { Found } from '../find-pane.tsx';
+import type { Found } from '../found.ts';
 import css from './call-form.module.css';
 
 type About = 'ready' | 'answer' | 'money' | 'enquiry' | 'late' | 'other';

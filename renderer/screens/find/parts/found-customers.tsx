@@ -1,5 +1,5 @@
 /** Who is on the line: the account, the person, the number. At most three; more is a case for more digits. */
-import type { Found } from '../find-pane.tsx';
+import type { Found } from '../found.ts';
 import css from './found-customers.module.css';
 import { Hits } from './hits.tsx';
 

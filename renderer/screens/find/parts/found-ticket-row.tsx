@@ -3,7 +3,7 @@ import { classes } from '../../../kit/class-names.ts';
 import { SayThis } from '../../../kit/notice.tsx';
 import { Hold } from '../../../kit/state.tsx';
 import { Tag } from '../../../kit/tag.tsx';
-import type { Found } from '../find-pane.tsx';
+import type { Found } from '../found.ts';
 import css from './found-ticket-row.module.css';
 import { Hits } from './hits.tsx';
 

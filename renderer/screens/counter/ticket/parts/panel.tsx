@@ -11,7 +11,7 @@ import { FieldsPanel } from '../panels/fields-panel.tsx';
 import { HoldPanel } from '../panels/hold-panel.tsx';
 import { PromisePanel } from '../panels/promise-panel.tsx';
 import { SignPanel } from '../panels/sign-panel.tsx';
-import type { PanelProps, Ticket, TicketCasting } from '../ticket-shapes.ts';
+import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
 
 export function Panel({
   ticket,
