@@ -5,7 +5,7 @@
 import { decimal, fromBaseExactly, isUnitCode, otherUnit, type UnitCode, unitShape } from './measure-units.ts';
 
 /** Real minus, as printed. */
-export const MINUS = '\u2212';
+const MINUS = '\u2212';
 
 /** How a figure is dressed. */
 export type Dress = Readonly<{

@@ -58,7 +58,7 @@ export type Field = Readonly<{
 }>;
 
 /** Characters of a reading that are kept. */
-export const LONGEST_TYPED = 20;
+const LONGEST_TYPED = 20;
 
 type Mark = Readonly<{ unit: UnitCode; times: Fraction }>;
 const ONCE: Fraction = { over: 1n, under: 1n };

@@ -102,7 +102,7 @@ export function readingOf(quantity: string, typed: string, unit: UnitCode | null
   };
 }
 
-export const stockOf = (unit: 'in' | 'mm', maxStack: string, ...sizes: readonly string[]): ShimStock => ({
+const stockOf = (unit: 'in' | 'mm', maxStack: string, ...sizes: readonly string[]): ShimStock => ({
   unit,
   thicknesses: sizes.map((text) => ({ thickness: measureOf(text, unit), text })),
   maxStack: measureOf(maxStack, unit),

@@ -80,7 +80,7 @@ function loadFrom(look: Look, height: Known | null): Known | null {
 }
 
 /** The height the shims must make good, all old shims out. */
-export function heightToShim(look: Look): Known | null {
+function heightToShim(look: Look): Known | null {
   const read = look.value('installed-height', { stage: 'before' });
   if (read?.value == null) return null;
   const cup = look.either('cup-thickness');
