@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { Ctx, QueryCtx } from '../../host/implement.ts';
 import { AppError, badField, notFound, ruleBroken } from '../../kernel/errors.ts';
 import type { CastingId, OperationId, ReadingId } from '../../kernel/ids.ts';
+import { unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from '../compute/bench.ts';
 import type { CellPlace } from '../compute/cells.ts';
 import { type Kept, readEntry } from '../compute/entry.ts';
@@ -65,9 +66,16 @@ export function keepEntry(bench: Bench, place: CellPlace, entry: EntryInput, fie
 }
 
 export function checkTool(bench: Bench, entry: EntryInput, place: CellPlace, field: string): void {
-  if (entry.tool === null) return;
-  if (!bench.facts.tools.some((tool) => tool.id === entry.tool && !tool.retired)) {
+  const tool = bench.facts.tools.find((it) => it.id === entry.tool);
+  if (entry.tool !== null && (!tool || tool.retired)) {
     throw badField('readings/no-such-tool', field, 'This gauge is not in use here. Choose another.');
+  }
+  if (tool && unitShape(tool.unit).family !== place.quantity.family) {
+    throw badField(
+      'readings/wrong-tool',
+      field,
+      `${tool.name} (${tool.kind}) does not measure ${place.quantity.words}. Choose another gauge, or none.`,
+    );
   }
   if (entry.readOn !== null && place.quantity.code !== 'installed-height') {
     throw badField('readings/read-on', field, 'Only an installed height says what it was read on.');

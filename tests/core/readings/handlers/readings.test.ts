@@ -91,6 +91,7 @@ describe('readings/add-readings', () => {
     ['a quantity nobody knows', { quantity: 'colour', typed: '5' }, 'readings/no-such-cell'],
     ['a quantity without its point', { quantity: 'guide-id', typed: '0.3438' }, 'readings/no-such-cell'],
     ['a gauge that is not there', { quantity: 'margin', typed: '0.050', tool: 999 }, 'readings/no-such-tool'],
+    ['a gauge for something else', { quantity: 'margin', typed: '0.050', tool: 11 }, 'readings/wrong-tool'],
     ['shims the shop has not', { quantity: 'shims-fitted', typed: '0.020' }, 'readings/no-such-shim'],
     ['another unit', { quantity: 'margin', typed: '5 psi' }, 'measure/wrong-unit'],
     ['ten thousand digits', { quantity: 'margin', typed: '1'.repeat(10_000) }, 'host/bad-input'],
