@@ -46,6 +46,8 @@ const Promised = Row.extend({
   left: z.int(),
   /** "2 h 10 min left", "missed by 40 min". */
   leftWords: z.string(),
+  /** It was not or will not be kept, as far as can be seen. */
+  misses: z.boolean(),
 });
 
 const Hold = Row.extend({ reason: HoldReasonSchema, days: z.int() });

@@ -72,7 +72,7 @@ const operationNow = `CREATE TABLE operation_now (
 
 const indexes = [
   'CREATE INDEX ticket_now__customer_id ON ticket_now (customer_id)',
-  'CREATE INDEX ticket_now__promised ON ticket_now (promised_on, promised_minute) WHERE over = 0 AND ready = 0 AND promised_on IS NOT NULL',
+  'CREATE INDEX ticket_now__promised ON ticket_now (promised_on, promised_minute) WHERE over = 0 AND promised_on IS NOT NULL',
   'CREATE INDEX ticket_now__ready ON ticket_now (told_at) WHERE over = 0 AND ready = 1',
   'CREATE INDEX ticket_now__asked ON ticket_now (asked_at) WHERE unanswered > 0',
   'CREATE INDEX ticket_now__ring ON ticket_now (ring_at) WHERE ring_at IS NOT NULL',

@@ -1,0 +1,143 @@
+/** Reads of the counter's first page, each by an index of `ticket_now`. */
+import type { ReadDb } from '../db/query.ts';
+import type { Day, Moment } from '../kernel/days.ts';
+import type { CustomerId, TicketId } from '../kernel/ids.ts';
+
+/** Rows sent of one list. */
+const MOST = 50;
+
+const open = (db: ReadDb) =>
+  db.q
+    .selectFrom('ticket_now as n')
+    .innerJoin('customer as u', 'u.id', 'n.customer_id')
+    .selectAll('n')
+    .select('u.short_name');
+
+export type HomeTicket = ReturnType<typeof listReady>[number];
+
+/** Promised up to a day, first promise first, ready ones too. */
+export const listPromised = (db: ReadDb, from: Day | null, until: Day) => {
+  const query = open(db)
+    .where('n.over', '=', 0)
+    .where('n.promised_on', 'is not', null)
+    .where('n.promised_on', '<=', until)
+    .orderBy('n.promised_on')
+    .orderBy('n.promised_minute')
+    .orderBy('n.number');
+  return db.all(from === null ? query.where('n.ready', '=', 0) : query.where('n.promised_on', '>=', from));
+};
+
+/** Ready: those nobody has told first, then by when they were told. */
+export const listReady = (db: ReadDb) =>
+  db.all(
+    open(db)
+      .where('n.over', '=', 0)
+      .where('n.ready', '=', 1)
+      .where('n.word', 'in', ['ready', 'invoiced', 'paid'])
+      .orderBy('n.told_at')
+      .orderBy('n.number'),
+  );
+
+/** Questions without an answer, oldest first. */
+export const listAsked = (db: ReadDb) =>
+  db.all(open(db).where('n.unanswered', '>', 0).where('n.over', '=', 0).orderBy('n.asked_at').orderBy('n.number'));
+
+/** Tickets whose people were not reached. */
+export const listToRing = (db: ReadDb) =>
+  db.all(open(db).where('n.ring_at', 'is not', null).orderBy('n.ring_at').orderBy('n.number'));
+
+/** Tickets with a part that is expected up to a day and not here. */
+export const listPartsDue = (db: ReadDb, until: Day) =>
+  db.all(
+    open(db)
+      .where('n.parts_due_on', 'is not', null)
+      .where('n.parts_due_on', '<=', until)
+      .where('n.over', '=', 0)
+      .orderBy('n.parts_due_on')
+      .orderBy('n.number'),
+  );
+
+/** Outside work that should be back. */
+export const listOutsideDue = (db: ReadDb, until: Day) =>
+  db.sql<{ ticket_id: TicketId; expected_on: Day; supplier_words: string; shop_words: string }>(
+    `SELECT s.ticket_id, s.expected_on, s.supplier_words, k.shop_words
+     FROM sublet s JOIN ticket_now n ON n.ticket_id = s.ticket_id AND n.over = 0
+     JOIN operation o ON o.id = s.operation_id JOIN operation_kind k ON k.id = o.operation_kind_id
+     WHERE s.out_at IS NOT NULL AND s.back_at IS NULL AND s.expected_on <= ? ORDER BY s.expected_on, s.id`,
+    until,
+  );
+
+/** Open holds of tickets that are not over, with the casting they are on. */
+export const listHolds = (db: ReadDb) =>
+  db.all(
+    db.q
+      .selectFrom('hold as h')
+      .innerJoin('ticket_now as n', 'n.ticket_id', 'h.ticket_id')
+      .select(['h.id', 'h.ticket_id', 'h.reason', 'h.words', 'h.owner_id', 'h.follow_up_on', 'h.created_at'])
+      .where('h.closed_at', 'is', null)
+      .where('n.over', '=', 0)
+      .orderBy('h.follow_up_on')
+      .orderBy('h.id'),
+  );
+
+/** Calls in vain about no ticket, when nobody of that customer was reached since. */
+export const listCallsInVain = (db: ReadDb) =>
+  db.sql<{
+    id: number;
+    customer_id: CustomerId;
+    words: string;
+    created_at: Moment;
+    number_or_address: string | null;
+    short_name: string;
+    person: string | null;
+  }>(
+    `SELECT c.id, c.customer_id, c.words, c.created_at, c.number_or_address, u.short_name, p.name AS person
+     FROM contact_log c JOIN customer u ON u.id = c.customer_id LEFT JOIN customer_person p ON p.id = c.person_id
+     WHERE c.reached = 0 AND c.ticket_id IS NULL AND NOT EXISTS (
+       SELECT 1 FROM contact_log l WHERE l.customer_id = c.customer_id AND l.id > c.id)
+     ORDER BY c.id LIMIT ${MOST}`,
+  );
+
+/** Rows of tickets by id, for lists that start from something else. */
+export const listTickets = (db: ReadDb, ids: readonly TicketId[]) =>
+  ids.length === 0 ? [] : db.all(open(db).where('n.ticket_id', 'in', [...new Set(ids)]));
+
+/** Castings of these tickets with their metal, in their order. */
+export const listCastings = (db: ReadDb, ids: readonly TicketId[]) =>
+  db.sql<{
+    ticket_id: TicketId;
+    tag_no: number;
+    material: 'iron_grey' | 'iron_ductile' | 'steel' | 'aluminium' | 'other' | 'not_known';
+    metal_confirmed_at: string | null;
+  }>(
+    `SELECT ticket_id, tag_no, material, metal_confirmed_at FROM casting
+     WHERE ticket_id IN (SELECT value FROM json_each(?)) AND out_at IS NULL ORDER BY position_in_ticket, id`,
+    JSON.stringify(ids),
+  );
+
+/** Whom to ask for on each ticket: the person of the ticket, else the first who may approve; with a telephone. */
+export const listPeople = (db: ReadDb, ids: readonly TicketId[]) =>
+  db.sql<{ ticket_id: TicketId; name: string | null; phone: string | null }>(
+    `SELECT x.ticket_id, p.name, (
+       SELECT c.value FROM contact_point c WHERE c.customer_person_id = p.id AND c.kind = 'phone'
+       AND c.retired_on IS NULL ORDER BY c.id LIMIT 1) AS phone
+     FROM (SELECT t.id AS ticket_id, COALESCE(t.contact_person_id, (
+             SELECT q.id FROM customer_person q WHERE q.customer_id = t.customer_id AND q.retired_on IS NULL
+             ORDER BY q.may_approve DESC, q.id LIMIT 1)) AS person_id
+           FROM ticket t WHERE t.id IN (SELECT value FROM json_each(?))) x
+     LEFT JOIN customer_person p ON p.id = x.person_id`,
+    JSON.stringify(ids),
+  );
+
+/** Places where the goods of these tickets stand: codes, each once, in order. */
+export const listPlaces = (db: ReadDb, ids: readonly TicketId[]) =>
+  db.sql<{ ticket_id: TicketId; code: string }>(
+    `SELECT DISTINCT g.ticket_id, r.code FROM (
+       SELECT t.ticket_id, (SELECT p.rack_place_id FROM placement p WHERE p.casting_id = t.id ORDER BY p.id DESC LIMIT 1) AS place
+       FROM casting t WHERE t.out_at IS NULL AND t.ticket_id IN (SELECT value FROM json_each(?1))
+       UNION ALL
+       SELECT t.ticket_id, (SELECT p.rack_place_id FROM placement p WHERE p.container_id = t.id ORDER BY p.id DESC LIMIT 1)
+       FROM container t WHERE t.out_at IS NULL AND t.ticket_id IN (SELECT value FROM json_each(?1))) g
+     JOIN rack_place r ON r.id = g.place ORDER BY r.code`,
+    JSON.stringify(ids),
+  );
