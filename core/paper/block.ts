@@ -57,15 +57,6 @@ function linesBlock(ink: Ink, lines: readonly Line[], style: Style, width: numbe
 /** Empty space. */
 export const space = (height: number, width = 0): Block => ({ width, height, draw() {} });
 
-/** A line across. */
-export const rule = (ink: Ink, width: number, weight: number = RULES.thin): Block => ({
-  width,
-  height: weight,
-  draw(x, y) {
-    strokeLine(ink, x, y + weight / 2, x + width, y + weight / 2, weight);
-  },
-});
-
 /** One under the other; may be cut between blocks or inside one that can be cut. */
 export function stack(blocks: readonly Block[], gap = 0): Block {
   const height = blocks.reduce((sum, block) => sum + block.height, 0) + gap * Math.max(0, blocks.length - 1);
@@ -131,9 +122,6 @@ export function box(ink: Ink, inner: Block, options: BoxOptions = {}): Block {
     },
   };
 }
-
-/** Raise a block to a height, the content at the top. */
-export const atLeast = (block: Block, height: number): Block => ({ ...block, height: Math.max(height, block.height) });
 
 /** A frame whose outer edge is the given rectangle. */
 export function strokeRect(ink: Ink, x: number, y: number, width: number, height: number, weight: number): void {

@@ -6,9 +6,6 @@ import type { Ink } from './styles.ts';
 /** 18 mm on sheets and large tags, 13 mm on the smallest tags. */
 export const CODE_SIZES = { sheet: 51, small: 36.9 } as const;
 
-/** Empty squares a code reader needs round a QR code. Source: ISO/IEC 18004, from memory. */
-const QUIET = 4;
-
 type Squares = Readonly<{ pixs: ArrayLike<number>; pixx: number; pixy: number }>;
 
 /** The squares of a code with error correction M, row by row, 1 for black. */
@@ -21,8 +18,8 @@ function squaresOf(words: string): Squares {
 }
 
 /**
- * A code block. The squares fill `size`; the quiet zone is the caller's white paper around it, of which at least
- * `quietOf(size)` must stay free.
+ * A code block. The squares fill `size`; a reader needs four squares of white paper around them (ISO/IEC 18004, from
+ * memory), which the caller leaves free.
  */
 export function code(ink: Ink, words: string, size: number): Block {
   const { pixs, pixx, pixy } = squaresOf(words);
@@ -49,6 +46,3 @@ function drawRow(ink: Ink, pixs: ArrayLike<number>, { row, pixx, step, x, y }: R
     from = Math.max(until, from + 1);
   }
 }
-
-/** Free paper a code of this size needs on each side. The smallest code has 21 squares. */
-export const quietOf = (size: number): number => (size / 21) * QUIET;

@@ -12,7 +12,6 @@ import { widthOfText } from './text.ts';
 
 /** Letter and A4, in points. */
 export const PAGE_SIZES = { letter: [612, 792], a4: [595.28, 841.89] } as const;
-export type PageSize = keyof typeof PAGE_SIZES;
 
 /** 0.5 in at the sides; the foot's base 0.28 in above the edge: nothing within 5 mm. */
 const SIDE = 36;
@@ -146,7 +145,7 @@ export function finishSheet(pen: Pen, head: PaperHead, title: SheetTitle): Promi
 }
 
 /** Words that must stay on one line: what does not fit ends in three dots (it stands in full elsewhere on the sheet). */
-export function oneLine(ink: Ink, words: string, width: number, style: Style = STYLES.small): Block {
+function oneLine(ink: Ink, words: string, width: number, style: Style = STYLES.small): Block {
   if (widthOfText(ink, words, style) <= width) return text(ink, words, style, width);
   let kept = Array.from(words);
   while (kept.length > 0 && widthOfText(ink, `${kept.join('')}...`, style) > width) kept = kept.slice(0, -1);

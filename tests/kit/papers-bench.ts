@@ -31,7 +31,7 @@ const chambers: DrawnSpot[] = [1, 2, 3].map((cylinder) => ({
 const head: DrawnType = { kind: 'head', counts: { cylinders: 3, camshafts: 2 }, spots: [...valves, ...chambers] };
 
 /** The right head of S02 with three condition marks. */
-export const drawing = drawCasting(head, {
+const drawing = drawCasting(head, {
   balloons: [
     { label: '1', x: 300, y: 900 },
     { label: '2', x: 6400, y: 8600 },

@@ -70,8 +70,11 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
 const isRead = (cell: Cell): boolean =>
   cell.text !== '' && (cell.state === 'read' || cell.state === 'computed' || cell.state === 'not applicable');
 
-/** Only rows in which something was read. */
-const onlyRead = (sheet: Sheet): Sheet => ({ ...sheet, rows: sheet.rows.filter((row) => row.cells.some(isRead)) });
+/** Only rows in which something stands; none of a table in which nobody read anything, whatever the catalogue could compute. */
+function onlyRead(sheet: Sheet): Sheet {
+  const wasUsed = sheet.rows.some((row) => row.cells.some(({ state }) => state === 'read'));
+  return { ...sheet, rows: wasUsed ? sheet.rows.filter((row) => row.cells.some(isRead)) : [] };
+}
 
 function tableOf(sheet: Sheet): BuildSheetPaper['tables'][number] {
   const groups = [...Map.groupBy(sheet.columns, ({ group }) => group)].map(([title, columns]) => ({

@@ -104,7 +104,7 @@ export const listItems = (db: ReadDb, casting: CastingId) =>
   );
 export type PrintedItem = ReturnType<typeof listItems>[number];
 
-/** "8 cam caps bolted in place, arrows seen". */
+/** "8 cam caps (bolted in place, numbered)". */
 export function itemWords(item: PrintedItem): string {
   const marks = [
     item.bolted_in_place === 1 ? 'bolted in place' : '',
@@ -112,14 +112,15 @@ export function itemWords(item: PrintedItem): string {
     item.customers_own === 1 ? "customer's own" : '',
     item.words_more ?? '',
   ].filter(Boolean);
-  return [`${item.counted ?? ''} ${item.words}`.trim(), ...marks].join(' ');
+  const counted = `${item.counted ?? ''} ${item.words}`.trim();
+  return marks.length === 0 ? counted : `${counted} (${marks.join(', ')})`;
 }
 
-/** "1 dowels of 2" for what is short; undefined for what is whole. */
+/** "1 of 2 dowels" for what is short; undefined for what is whole. */
 export function shortWords(item: PrintedItem): string | undefined {
   if (item.missing_at_arrival === 1) return `no ${item.words}`;
   if (item.expected === null || item.counted === null || item.counted >= item.expected) return undefined;
-  return `${item.counted} ${item.words} of ${item.expected}`;
+  return `${item.counted} of ${item.expected} ${item.words}`;
 }
 
 /** Conditions seen at arrival: those on the drawing numbered as their balloons. */

@@ -95,11 +95,9 @@ function containerOf({ db }: Scene, container: PrintedContainer): ClaimTicketPap
   return {
     numbers: [container.label],
     words: list([sentence(container.kind), owner]),
-    contents: list([
-      container.contents,
-      container.count === null ? '' : `${container.count} pieces`,
-      ...counted.filter((words) => !container.contents.includes(words)),
-    ]),
+    contents: [container.contents, list([container.count === null ? '' : `${container.count} pieces`, ...counted])]
+      .filter(Boolean)
+      .join(': '),
     condition: container.spot_words ?? '',
   };
 }

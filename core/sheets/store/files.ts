@@ -6,8 +6,7 @@ const MARK = /^sha256:([0-9a-f]{64})$/;
 export const fileMark = (sha256: string): string => `sha256:${sha256}`;
 
 /** The hash a mark names, or undefined for anything else. */
-export const markedFile = (text: unknown): string | undefined =>
-  typeof text === 'string' ? MARK.exec(text)?.[1] : undefined;
+const markedFile = (text: unknown): string | undefined => (typeof text === 'string' ? MARK.exec(text)?.[1] : undefined);
 
 /** The data with every marked picture in base 64. A picture that is gone leaves its place empty. */
 export async function fillFiles<T>(data: T, read: (sha256: string) => Promise<Uint8Array>): Promise<T> {

@@ -18,10 +18,8 @@ export const getPrintedCustomer = (db: ReadDb, id: CustomerId) => {
   return { ...row, printName: row.legal_name ?? row.name };
 };
 
-export type PrintedCustomer = ReturnType<typeof getPrintedCustomer>;
-
 /** A person's first telephone number in use, else their first address; empty when none is known. */
-export function numberOf(db: ReadDb, person: CustomerPersonId | null): string {
+function numberOf(db: ReadDb, person: CustomerPersonId | null): string {
   if (person === null) return '';
   const rows = db.all(
     db.q

@@ -1,14 +1,7 @@
 /** What every paper needs beside its own facts: the shop, its way of writing figures, who prints and when. */
 import type { ReadDb } from '../../db/query.ts';
 import type { Day, Moment } from '../../kernel/days.ts';
-import {
-  type FormatSettings,
-  formatDay,
-  formatDayTime,
-  formatDayYear,
-  formatMoney,
-  formatTime,
-} from '../../kernel/format.ts';
+import { type FormatSettings, formatDayTime, formatDayYear, formatMoney, formatTime } from '../../kernel/format.ts';
 import type { Cents } from '../../kernel/units.ts';
 import { getShop, listOpenHours } from '../../shop/store.ts';
 import type { PaperHead } from '../contract/papers.ts';
@@ -94,6 +87,3 @@ function hoursWords(db: ReadDb, settings: FormatSettings): string {
     .map(({ first, last, words }) => `${DAYS[first - 1]}${last > first ? ` to ${DAYS[last - 1]}` : ''} ${words}`)
     .join(', ');
 }
-
-/** A short day without its year, for lines. */
-export const shortDay = formatDay;

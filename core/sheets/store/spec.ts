@@ -12,7 +12,26 @@ import type { Scene } from './scene.ts';
 type Spec = TravellerPaper['spec'][number];
 
 /** Rows of a traveller's size box; more would push the work off the page. */
-const MOST_ROWS = 9;
+const MOST_ROWS = 8;
+
+/** What a hand needs first; the others follow in the order of the bench. Common practice, no source. */
+const FIRST = [
+  'stem',
+  'guide-clearance',
+  'seat-angle',
+  'seat-width',
+  'seat-runout',
+  'margin',
+  'installed-height',
+  'height-with-shim',
+  'thickness',
+  'deck-flatness',
+  'finish-ra',
+  'bore',
+  'piston-clearance',
+  'main-size',
+];
+const rankOf = (quantity: string): number => (FIRST.includes(quantity) ? FIRST.indexOf(quantity) : FIRST.length);
 
 /** Every bench table of a casting, filled in. */
 export function readSheets({ db, today }: Scene, casting: PrintedCasting): Sheet[] {
@@ -33,6 +52,7 @@ export function readSpec(scene: Scene, casting: PrintedCasting): Spec[] {
     seen.add(row.quantity);
     return !known;
   });
+  once.sort((a, b) => rankOf(a.quantity) - rankOf(b.quantity));
   const shown = once.slice(0, MOST_ROWS).map(specOf);
   const limits = once.flatMap((row) => row.limits);
   if (limits.length === 0) return [{ label: 'Sizes', chosen: 'no limit known', other: 'ask a lead before cutting' }];
