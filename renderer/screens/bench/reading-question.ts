@@ -10,8 +10,8 @@ export type Question = Readonly<{
   words: string;
   /** Figures that may have been meant. */
   choices: readonly Choice[];
-  /** What was typed may be kept as it is: the button's words. */
-  right: string | null;
+  /** What was typed, where it may be kept as it is. */
+  right: Choice | null;
 }>;
 
 /** The question about what is being typed; null when it can be kept as it stands or nothing is typed. */
@@ -21,7 +21,7 @@ export function questionOf(preview: Preview, text: string): Question | null {
   if (read.kind === 'refused') return { words: read.message, choices: [], right: null };
   if (!doubt) return null;
   const choices = doubt.meant ? [choiceOf(doubt.meant)] : [];
-  return { words: doubt.question, choices, right: `${text} is right` };
+  return { words: doubt.question, choices, right: asTyped(text) };
 }
 
 /** The same question when it came back as a refusal of an entry that was already on its way. */
@@ -33,9 +33,11 @@ export function questionOfRefusal(entry: Entry): Question | null {
   return {
     words: error.message,
     choices: listed.filter(isFigure).map(choiceOf),
-    right: error.code === 'readings/unlikely' ? `${entry.shown} is right` : null,
+    right: error.code === 'readings/unlikely' ? asTyped(entry.shown) : null,
   };
 }
+
+const asTyped = (text: string): Choice => ({ typed: text, words: `${text} is right` });
 
 type Figure = Readonly<{ typed: string; unit: string }>;
 

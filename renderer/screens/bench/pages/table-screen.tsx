@@ -153,7 +153,6 @@ function Place({ spot, at, order, hand, entry }: HandProps & Readonly<{ at: At; 
     <ReadingDetail
       entry={entry}
       spot={spot}
-      text={text}
       position={
         order.length > 1 ? `${thingOf(sheet).toLowerCase()} ${order.indexOf(at.column) + 1} of ${order.length}` : ''
       }

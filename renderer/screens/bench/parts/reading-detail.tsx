@@ -12,13 +12,11 @@ import { ReadingQuestion } from './reading-question.tsx';
 export function ReadingDetail({
   entry,
   spot,
-  text,
   position,
   field,
 }: {
   entry: ReadingEntry;
   spot: Spot;
-  text: string;
   /** `valve 15 of 16`. */
   position: string;
   field: React.ReactNode;
@@ -36,7 +34,7 @@ export function ReadingDetail({
         </span>
         {field}
       </div>
-      {question && <ReadingQuestion question={question} text={text} onTake={entry.take} onAgain={entry.again} />}
+      {question && <ReadingQuestion question={question} onTake={entry.take} onAgain={entry.again} />}
       {!question && preview?.becomes && <p className={css.becomes}>{preview.becomes}</p>}
       {!question && <Scale spot={spot} preview={preview} />}
       <div role="status" className={css.say}>

@@ -36,10 +36,10 @@ export function ReadingField(props: ReadingFieldProps) {
   }
 
   return (
-    <label className={css.field}>
-      <span className={css.spoken}>{label}</span>
+    <div className={css.field}>
       <input
         ref={field}
+        aria-label={label}
         className={css.input}
         // The pad is on the page; the tablet's own keyboard would cover it.
         inputMode="none"
@@ -53,7 +53,7 @@ export function ReadingField(props: ReadingFieldProps) {
         onKeyDown={onKey}
       />
       <span className={css.unit}>{unit}</span>
-    </label>
+    </div>
   );
 }
 

@@ -5,16 +5,14 @@ import type { Question } from '../reading-question.ts';
 
 export function ReadingQuestion({
   question,
-  text,
   onTake,
   onAgain,
 }: {
   question: Question;
-  /** What was typed. */
-  text: string;
   onTake: (typed: string, sure: boolean) => void;
   onAgain: () => void;
 }) {
+  const { right } = question;
   return (
     <Notice
       kind="wrong"
@@ -25,7 +23,7 @@ export function ReadingQuestion({
               Use {choice.words}
             </Button>
           ))}
-          {question.right && <Button onPress={() => onTake(text, true)}>{question.right}</Button>}
+          {right && <Button onPress={() => onTake(right.typed, true)}>{right.words}</Button>}
           <Button onPress={onAgain}>Type again</Button>
         </>
       }

@@ -24,7 +24,10 @@ describe('questionOf', () => {
   it('asks about an unlikely figure and lets it stand as typed', () => {
     const doubt = { question: 'Ten times?', meant: { typed: '35.95', unit: 'mm' } };
     const question = questionOf(preview({ read: { kind: 'figure', ...figure }, doubt }), '359.5');
-    expect(question).toMatchObject({ choices: [{ typed: '35.95 mm' }], right: '359.5 is right' });
+    expect(question).toMatchObject({
+      choices: [{ typed: '35.95 mm' }],
+      right: { typed: '359.5', words: '359.5 is right' },
+    });
   });
   it('says what is wrong with a text that is no figure, without a way to keep it', () => {
     const read = { kind: 'refused', code: 'x', message: 'Type a number.' } as const;
@@ -50,7 +53,7 @@ describe('questionOfRefusal', () => {
     expect(questionOfRefusal(entry('readings/unlikely', { meant: { typed: '35.95', unit: 'mm' } }))).toEqual({
       words: 'Sentence.',
       choices: [{ typed: '35.95 mm', words: '35.95 mm' }],
-      right: '359.5 is right',
+      right: { typed: '359.5', words: '359.5 is right' },
     });
     expect(questionOfRefusal(entry('readings/ask', { choices: [figure] }))).toMatchObject({
       choices: [{ typed: '0.030 in' }],
