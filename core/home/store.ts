@@ -134,10 +134,11 @@ export const listPlaces = (db: ReadDb, ids: readonly TicketId[]) =>
   db.sql<{ ticket_id: TicketId; code: string }>(
     `SELECT DISTINCT g.ticket_id, r.code FROM (
        SELECT t.ticket_id, (SELECT p.rack_place_id FROM placement p WHERE p.casting_id = t.id ORDER BY p.id DESC LIMIT 1) AS place
-       FROM casting t WHERE t.out_at IS NULL AND t.ticket_id IN (SELECT value FROM json_each(?1))
+       FROM casting t WHERE t.out_at IS NULL AND t.ticket_id IN (SELECT value FROM json_each(?))
        UNION ALL
        SELECT t.ticket_id, (SELECT p.rack_place_id FROM placement p WHERE p.container_id = t.id ORDER BY p.id DESC LIMIT 1)
-       FROM container t WHERE t.out_at IS NULL AND t.ticket_id IN (SELECT value FROM json_each(?1))) g
+       FROM container t WHERE t.out_at IS NULL AND t.ticket_id IN (SELECT value FROM json_each(?))) g
      JOIN rack_place r ON r.id = g.place ORDER BY r.code`,
+    JSON.stringify(ids),
     JSON.stringify(ids),
   );

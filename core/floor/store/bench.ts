@@ -200,9 +200,12 @@ export function findTraveller(db: ReadDb, casting: CastingId): { revision: numbe
   );
   if (!printed) return undefined;
   const changes = db.sql<{ n: number }>(
-    `SELECT (SELECT count(*) FROM operation WHERE casting_id = ?1 AND (created_at > ?2 OR not_needed_at > ?2))
+    `SELECT (SELECT count(*) FROM operation WHERE casting_id = ? AND (created_at > ? OR not_needed_at > ?))
           + (SELECT count(*) FROM order_waiver w JOIN operation o ON o.id = w.operation_id
-             WHERE o.casting_id = ?1 AND w.created_at > ?2) AS n`,
+             WHERE o.casting_id = ? AND w.created_at > ?) AS n`,
+    casting,
+    printed.created_at,
+    printed.created_at,
     casting,
     printed.created_at,
   );
