@@ -14,10 +14,12 @@ import { opening } from '../opening/handlers.ts';
 import { parts } from '../parts/handlers.ts';
 import { photos } from '../photos/handlers.ts';
 import { pricing } from '../pricing/handlers.ts';
+import { promises } from '../promises/handlers.ts';
 import { racks } from '../racks/handlers.ts';
 import { rates } from '../rates/handlers.ts';
 import { readings } from '../readings/handlers.ts';
 import { release } from '../release/handlers.ts';
+import { search } from '../search/handlers.ts';
 import { indexNoted } from '../search/store.ts';
 import { sheets } from '../sheets/handlers.ts';
 import { shop } from '../shop/handlers.ts';
@@ -49,10 +51,12 @@ export const features: readonly Feature[] = [
   asking,
   signOff,
   release,
+  search,
   ticketPage,
+  promises,
+  home,
   sheets,
   parts,
-  home,
 ];
 
 /** What is written anew for every touched ticket, in the command's own transaction. */

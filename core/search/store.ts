@@ -2,7 +2,7 @@
 import { foldText } from '../customers/compute.ts';
 import type { ReadDb, WriteDb } from '../db/query.ts';
 import type { CastingId, CustomerId, TicketId } from '../kernel/ids.ts';
-import { numberKey } from './compute.ts';
+import { numberKey } from './compute/typed.ts';
 
 /** Index every row a trigger noted since the last time. Cheap when nothing was noted. */
 export function indexNoted(db: WriteDb): void {

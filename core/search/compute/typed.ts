@@ -1,5 +1,5 @@
 /** How typed text is read by the find box. Pure and browser-safe. */
-import { foldText } from '../customers/compute.ts';
+import { foldText } from '../../customers/compute.ts';
 
 /** A casting number, stamp or serial as it is compared: capital letters, digits and ? for an unreadable character. */
 export const numberKey = (text: string): string =>
@@ -86,3 +86,13 @@ export function digitStretches(shown: string, digits: string): Stretch[] {
 
 /** One letter or digit each for `?`; SQLite GLOB. The key holds nothing else that GLOB reads. */
 export const globOf = (key: string): string => `*${key}*`;
+
+/** Where the key begins in a kept number; -1 when it is not there. `?` on either side stands for one character. */
+export function placeOfKey(number: string, key: string): number {
+  for (let start = 0; start + key.length <= number.length; start += 1) {
+    if ([...key].every((letter, offset) => alike(letter, number[start + offset]))) return start;
+  }
+  return -1;
+}
+
+const alike = (a: string, b: string | undefined): boolean => a === b || a === '?' || b === '?';
