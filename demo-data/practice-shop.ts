@@ -26,7 +26,7 @@ export async function makePracticeShop(folder: string): Promise<void> {
       },
     };
     await loadShop(replay, { stopNow: false });
-    await playStories(replay, workspace);
+    await playStories(replay);
   } finally {
     await workspace.close();
   }

@@ -1,6 +1,15 @@
-/** The stories of the practice shop in the order of their days. */
-import type { Workspace } from '#electron/wiring/open-workspace.ts';
+/** The stories of the practice shop, side by side in the order of their days. */
 import type { Replay } from './replay.ts';
+import { makeBaton } from './stories/baton.ts';
+import { makeStory, type Story } from './stories/kit.ts';
+import { dayJob } from './stories/s01.ts';
+import { crackAndWeld } from './stories/s02.ts';
+import { wrongMetal } from './stories/s04.ts';
+
+const STORIES: readonly ((story: Story) => Promise<void>)[] = [dayJob, crackAndWeld, wrongMetal];
 
 /** Play every story that the program can reach. */
-export async function playStories(_replay: Replay, _workspace: Workspace): Promise<void> {}
+export async function playStories(replay: Replay): Promise<void> {
+  const baton = makeBaton(STORIES.length, (moment) => replay.setClock(moment));
+  await Promise.all(STORIES.map((tell, order) => tell(makeStory(replay, baton, order)).finally(() => baton.leave())));
+}
