@@ -13,8 +13,8 @@ export type Grid = Readonly<{ heading: Rich; groups: readonly Group[]; rows: rea
 /** More columns than this do not fit beside each other; the groups then stand one under the other. */
 const MOST_ACROSS = 16;
 
-const LABEL = 82;
-const LIMIT = 78;
+const LABEL = 98;
+const LIMIT = 76;
 
 /** Draw a grid; the heads stand again on a new page. */
 export function readingGrid(pen: Pen, grid: Grid): void {
@@ -123,7 +123,7 @@ function gridRow(ink: Ink, part: Part, row: ReadingRow): Block {
     align: 'center',
   });
   const cells = Array.from({ length: count }, (_, index) => cellOf(ink, row, part.from + index, part.cell, face));
-  const height = Math.max(18, label.height + 6, limit.height + 6, ...cells.map((cell) => cell.height + 5));
+  const height = Math.max(16, label.height + 4, limit.height + 4, ...cells.map((cell) => cell.height + 5));
   const heavy = starts(part);
   return {
     width: part.width,

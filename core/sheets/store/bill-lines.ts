@@ -6,7 +6,7 @@ import type { Bill } from '../../lines/compute/bill.ts';
 import { isOnBill, type TicketMoney } from '../../lines/compute/ticket-bill.ts';
 import { listLineViews } from '../../lines/store/line-views.ts';
 import { readPriceBook } from '../../lines/store/price-book.ts';
-import { joinAlike, list } from '../compute/words.ts';
+import { joinAlike, list, sentence } from '../compute/words.ts';
 import type { MoneyLine, Named, TotalLine } from '../contract/papers.ts';
 import type { Scene } from './scene.ts';
 
@@ -25,7 +25,7 @@ export const tagsOf = (view: View): number[] =>
 /** Lines that say the same for several castings stand once: "2 × 86.25". One of several castings names its tag. */
 export function moneyLines(scene: Scene, views: readonly View[], castings: number): MoneyLine[] {
   const lines = views.map((view) => ({
-    words: view.countNote === null ? view.words : `${view.words}, ${view.countNote}`,
+    words: sentence(list([view.words, view.countNote])),
     tags: tagsOf(view),
     units: view.quantityWords === '1' ? '' : view.quantityWords,
     price: view.priceWords,

@@ -81,25 +81,37 @@ function tableOf(sheet: Sheet): BuildSheetPaper['tables'][number] {
     title: sentence(title.toLowerCase()),
     spots: columns.map(({ label }) => label),
   }));
-  const judged = sheet.counts.pass + sheet.counts.fail + sheet.counts['too close to call'];
-  const verdict: VerdictWord | undefined = judged === 0 ? undefined : sheet.counts.pass === judged ? 'pass' : undefined;
+  const verdicts = sheet.rows.flatMap((row) => row.cells.filter(isRead).flatMap(({ verdict: one }) => one?.name ?? []));
+  const count = (name: string): number => verdicts.filter((one) => one === name).length;
+  const judged = JUDGED.map((name) => ({ name, count: count(name) })).filter((one) => one.count > 0);
+  const verdict: VerdictWord | undefined = judged.length === 1 && judged[0]?.name === 'pass' ? 'pass' : undefined;
   return {
     heading: `${sheet.table.words}, in the order the places lie on the bench, front to rear`,
     groups,
     rows: sheet.rows.map(readingRow),
-    note: list([...decisionsOf(sheet), ...sheet.notes]),
+    note: [...marksOf(sheet), ...decisionsOf(sheet), ...sheet.notes].map((words) => `${sentence(words)}.`).join(' '),
     ...(verdict && { verdict }),
-    ...(sheet.summary !== '' && { verdictWords: `${sentence(sheet.summary)}.` }),
+    verdictWords:
+      judged.length === 0 ? '' : `Figures with a limit: ${list(judged.map(({ name, count: n }) => `${n} ${name}`))}.`,
   };
 }
+
+/** What a judged figure may be; places not measured are empty and counted nowhere. */
+const JUDGED = ['pass', 'fail', 'too close to call'];
+
+/** Small print of computed rows, once a row: "seat load: calculated, nominal spring". */
+const marksOf = (sheet: Sheet): string[] =>
+  sheet.rows.flatMap((row) => {
+    const marks = [...new Set(row.cells.filter(isRead).flatMap((cell) => cell.marks))];
+    return marks.length === 0 ? [] : [`${row.words}: ${marks.join(', ')}`];
+  });
 
 function readingRow(row: SheetRow): ReadingRow {
   const point = row.pointWords === null ? '' : ` ${row.pointWords}`;
   const mark = row.unitMark === '' ? '' : `, ${row.unitMark}`;
-  const small = [...new Set(row.cells.flatMap(({ marks }) => marks))];
   const verdicts = row.cells.map((cell) => verdictOf(cell));
   return {
-    label: `${sentence(row.words)}${point}${row.stage === 'before' ? ', found' : ''}${mark}${small.length === 0 ? '' : `, ${small[0]}`}`,
+    label: `${sentence(row.words)}${point}${row.stage === 'before' ? ', found' : ''}${mark}`,
     values: row.cells.map((cell) => (isRead(cell) ? cell.text : '')),
     limit: row.limits.map(limitWords).join('\n'),
     ...(row.stage === 'after' && KEY_ROWS.includes(row.quantity) && { key: true }),
@@ -174,8 +186,7 @@ function sourcesOf(sheets: readonly Sheet[]): string {
   const limits = sheets.flatMap(({ rows }) => rows.flatMap((row) => row.limits));
   if (limits.length === 0) return 'No limit known for what was measured';
   const notes = [...new Set(limits.flatMap((limit) => limit.notes))];
-  const checked = limits.every((limit) => limit.checked) ? '' : 'not checked by a second person';
-  return list([[...new Set(limits.map(({ source }) => source))].join('; '), checked, ...notes]);
+  return list([[...new Set(limits.map(({ source }) => source))].join('; '), ...notes]);
 }
 
 function disclaimerOf({ db, today }: Scene): string {

@@ -69,9 +69,9 @@ const sided = ({ position, of }: PrintedCasting): boolean =>
 export const sideWords = (casting: PrintedCasting): string =>
   sided(casting) ? positionWords(casting.position).toUpperCase() : '';
 
-/** "head 2 of 2". */
+/** "head 2 of 2"; "head" for the only one. */
 export const countWords = ({ kind, piece, of }: PrintedCasting): string =>
-  `${KIND_WORDS[kind].toLowerCase()} ${piece} of ${of}`;
+  of <= 1 ? KIND_WORDS[kind].toLowerCase() : `${KIND_WORDS[kind].toLowerCase()} ${piece} of ${of}`;
 
 /** What it is: engine or type, casting number, our stamp of an earlier visit. One line each. */
 export function identityLines(casting: PrintedCasting): string[] {

@@ -56,7 +56,7 @@ export function readClaimTicket(scene: Scene, id: TicketId): Draft<ClaimTicketPa
     containers: listContainers(db, id).map((container) => containerOf(scene, container)),
     asked: [...moneyLines(scene, views, castings.length), ...derivedLines(scene, bill)],
     currency: scene.shop.currency_code,
-    totals: billTotals(scene, bill, totalWords(scene, id)),
+    totals: billTotals(scene, bill, totalWords(scene, id, bill.figures.total)),
     askedNotes: ticket.wanted_words === null ? [] : [`In your words: ${ticket.wanted_words}`],
     promise: promiseOf(scene, id),
     ceiling: ceilingOf(scene, money),
@@ -102,16 +102,20 @@ function containerOf({ db }: Scene, container: PrintedContainer): ClaimTicketPap
   };
 }
 
-function totalWords(scene: Scene, id: TicketId): string {
+/** What the total is: the estimate as it was sent, or what has become of it since. */
+function totalWords(scene: Scene, id: TicketId, total: Cents): string {
   const sent = scene.db.one(
     scene.db.q
       .selectFrom('estimate')
-      .select('valid_until')
+      .select(['valid_until', 'total_cents'])
       .where('ticket_id', '=', id)
       .orderBy('revision', 'desc')
       .limit(1),
   );
-  return sent ? `Estimate with tax, good until ${formatDay(sent.valid_until)}` : 'Estimate with tax';
+  if (!sent) return 'Estimate with tax';
+  return sent.total_cents === total
+    ? `Estimate with tax, good until ${formatDay(sent.valid_until)}`
+    : 'With tax, as it stands now';
 }
 
 function promiseOf(scene: Scene, id: TicketId): ClaimTicketPaper['promise'] {

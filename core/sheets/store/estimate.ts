@@ -7,7 +7,7 @@ import { listLineViews } from '../../lines/store/line-views.ts';
 import { readPriceBook } from '../../lines/store/price-book.ts';
 import { readTicketMoney } from '../../lines/store/ticket-money.ts';
 import { listPromises } from '../../tickets/store.ts';
-import { longDayTime } from '../compute/words.ts';
+import { longDayTime, sentence } from '../compute/words.ts';
 import type { EstimatePaper, MoneyLine, Named, TotalLine } from '../contract/papers.ts';
 import { packageNotes, tagsOf } from './bill-lines.ts';
 import { listPrintedCastings, metalWords, pieceWords, tagOf } from './castings.ts';
@@ -88,7 +88,7 @@ function moneyLine(scene: Scene, line: Sent, view: View | undefined): MoneyLine 
   const amount = scene.money(line.amount_cents);
   const plain = !view || (view.quantityWords === '1' && view.priceWords === amount);
   return {
-    words: tags.length > 1 ? `${line.words}, ${tags.map((tag) => `tag ${tag}`).join(', ')}` : line.words,
+    words: sentence(tags.length > 1 ? `${line.words}, ${tags.map((tag) => `tag ${tag}`).join(', ')}` : line.words),
     ...(!plain && { units: view.quantityWords, price: view.priceWords }),
     amount,
   };

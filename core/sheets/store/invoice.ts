@@ -105,12 +105,11 @@ function groupsOf(scene: Scene, lines: readonly Line[], castings: readonly Print
 /** The working is "16 valves × 9.00 × 1.15"; the first part is the count. */
 function moneyLine(scene: Scene, line: Line): MoneyLine {
   const amount = scene.money(line.amount_cents);
+  const words = sentence(line.words);
   const [first = '', ...others] = (line.working ?? '').split(' × ');
   const counted = others.length > 0 && /^[\d.,]+( \D.*)?$/.test(first);
-  if (line.working === null || line.working === '' || line.working === amount) return { words: line.words, amount };
-  return counted
-    ? { words: line.words, units: first, price: others.join(' × '), amount }
-    : { words: line.words, price: line.working, amount };
+  if (line.working === null || line.working === '' || line.working === amount) return { words, amount };
+  return counted ? { words, units: first, price: others.join(' × '), amount } : { words, price: line.working, amount };
 }
 
 const taxLines = (scene: Scene, id: InvoiceId): TotalLine[] =>

@@ -85,8 +85,12 @@ function backOf({ db }: Scene, casting: PrintedCasting): NonNullable<TagPaper['b
       strong: shortWords(item) ?? itemWords(item),
       words: shortWords(item) === undefined ? (item.label === null ? '' : `in ${item.label}`) : 'at arrival',
     }));
+  const assembled = casting.came_assembled === 1 ? [{ words: 'Came assembled: count the inside at teardown.' }] : [];
   const stamp = casting.stamp_allowed === 'tag_only' ? [{ words: 'Do not stamp it.' }] : [];
-  return { lines: [...stamp, ...lines], bar: caps ? `CAPS STAY WITH THIS ${casting.kind.toUpperCase()}` : '' };
+  return {
+    lines: [...stamp, ...assembled, ...lines],
+    bar: caps ? `CAPS STAY WITH THIS ${casting.kind.toUpperCase()}` : '',
+  };
 }
 
 /** Tags of bags, trays and boxes in the order of their labels. */
@@ -151,7 +155,7 @@ export function readReadyLabels(
       number: String(casting.tag_no),
       metal: tagOf(casting).metal,
       ...common,
-      place: placeOfCasting(db, casting.id)?.code ?? '-',
+      place: placeOfCasting(db, casting.id)?.code ?? 'not put away',
       weight: liftWords(casting, scene.settings),
     }));
   const containers = listContainers(db, id)
@@ -160,7 +164,7 @@ export function readReadyLabels(
       kind: 'container' as const,
       number: container.label,
       ...common,
-      place: placeOfContainer(db, container.id)?.code ?? '-',
+      place: placeOfContainer(db, container.id)?.code ?? 'not put away',
       weight: '',
     }));
   const all = [...castings, ...containers];
