@@ -54,7 +54,7 @@ export async function signAndPutAway(
   await at(leaving.readyAt);
   const { rows } = await send('racks/get-release', { ticketId: leaving.ticket as never }, 'TV');
   for (const row of rows) {
-    const thing = row.castingId === null ? { containerId: row.containerId } : { castingId: row.castingId };
+    const thing = row.containerId === null ? { castingId: row.castingId } : { containerId: row.containerId };
     await send('racks/put-away', { things: [thing as never], place: leaving.place }, 'SO');
   }
   const told = await send('racks/get-ready-label', { ticketId: leaving.ticket as never }, 'TV');
@@ -96,7 +96,7 @@ export async function invoiceAndRelease({ at, send }: Story, leaving: Leaving): 
     'racks/release-goods',
     {
       ticketId,
-      castings: going.flatMap((row) => (row.castingId === null ? [] : [row.castingId])),
+      castings: going.flatMap((row) => (row.containerId === null && row.castingId !== null ? [row.castingId] : [])),
       containers: going.flatMap((row) =>
         row.containerId === null ? [] : [{ containerId: row.containerId, counted: row.piecesIn }],
       ),
