@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { BasisPointsSchema, CentsSchema, DaySchema, idOf, MomentSchema, words } from '../kernel/schemas.ts';
 import { BillView } from '../lines/contract.ts';
-import { InvoiceRow, PaymentRow } from '../money/contract.ts';
+import { InvoiceRow } from '../money/contract.ts';
 import { TaxClassSchema } from '../rates/contract.ts';
 
 export const CREDIT_REASONS = ['price_error', 'quality', 'goodwill', 'core', 'return'] as const;
@@ -73,6 +73,8 @@ export const billingContract = {
       stays: z.array(z.object({ lineId: idOf<'work_line'>(), words: z.string(), why: z.string() })),
       deposits: z.array(Held),
       toPay: CentsSchema,
+      /** What to look at before issuing; stops nothing: "Not done yet: cut seats on 41234." */
+      notes: z.array(z.string()),
       /** Sentences; empty when it can be issued. */
       problems: z.array(z.object({ code: z.string(), words: z.string() })),
       earlierInvoices: z.array(z.int()),
@@ -129,8 +131,8 @@ export const billingContract = {
       castings: z.array(z.object({ id: idOf<'casting'>(), tag: z.int(), words: z.string() })),
       /** Who approved what, one sentence each. */
       approvals: z.array(z.object({ at: MomentSchema, words: z.string() })),
-      /** Payments of the customer not applied yet. */
-      held: z.array(PaymentRow),
+      /** Payments of the customer not applied yet, and what of each this invoice could take. */
+      held: z.array(Held),
     }),
   }),
   /**
@@ -141,18 +143,23 @@ export const billingContract = {
     may: 'money:credit',
     input: z.strictObject({
       invoiceId: idOf<'invoice'>(),
-      lines: z
-        .array(
-          z.strictObject({
-            invoiceLineId: idOf<'invoice_line'>(),
-            /** Left out: all that was not credited yet. */
-            amount: CentsSchema.refine((value) => value !== 0, 'Write an amount.')
-              .nullable()
-              .default(null),
-          }),
-        )
-        .min(1, 'Choose what is credited.')
-        .max(400),
+      lines: z.union([
+        z.literal('all'),
+        z
+          .array(
+            z.strictObject({
+              invoiceLineId: idOf<'invoice_line'>(),
+              /** Left out, and no pieces: all that was not credited yet. */
+              amount: CentsSchema.refine((value) => value !== 0, 'Write an amount.')
+                .nullable()
+                .default(null),
+              /** Pieces given back: what is kept is priced again and the rest is credited. */
+              pieces: z.int().positive('Write how many come back.').nullable().default(null),
+            }),
+          )
+          .min(1, 'Choose what is credited.')
+          .max(400),
+      ]),
       reason: z.enum(CREDIT_REASONS, { error: 'Choose the reason.' }),
       words: words(240, 'why it is credited'),
     }),

@@ -1,6 +1,7 @@
 /** The features as the host runs them. A new feature adds its line here and in core/app-contract.ts. */
 
 import { asking } from '../asking/handlers.ts';
+import { billing } from '../billing/handlers.ts';
 import { castings } from '../castings/handlers.ts';
 import { catalogue } from '../catalogue/handlers.ts';
 import { checkIn } from '../check-in/handlers.ts';
@@ -10,6 +11,7 @@ import { floor } from '../floor/handlers.ts';
 import { home } from '../home/handlers.ts';
 import { intake } from '../intake/handlers.ts';
 import type { TicketId } from '../kernel/ids.ts';
+import { money } from '../money/handlers.ts';
 import { opening } from '../opening/handlers.ts';
 import { parts } from '../parts/handlers.ts';
 import { photos } from '../photos/handlers.ts';
@@ -49,6 +51,8 @@ export const features: readonly Feature[] = [
   opening,
   checkIn,
   asking,
+  money,
+  billing,
   signOff,
   release,
   search,

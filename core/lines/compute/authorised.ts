@@ -168,3 +168,8 @@ export function authorisedWords({ base, adds }: Authorised, labelOf: (option: nu
   const parts = [...(first ? [first] : []), ...rest];
   return parts.length === 0 ? 'Nothing agreed yet' : parts.join(', and ');
 }
+
+/** Whether the customer agreed to more hours than were estimated on a line. */
+export const overrunAgreed = (answers: readonly AnswerFact[], line: number): boolean =>
+  standingAnswers(answers).findLast((a) => a.about === 'overrun' && a.lines.some((l) => l.line === line))?.answer ===
+  'yes';

@@ -1,10 +1,10 @@
 /** How far a trade account is used, from its invoices and what is authorised on open tickets. */
 import type { ReadDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
-import type { CustomerId, TicketId } from '../../kernel/ids.ts';
+import type { CustomerId } from '../../kernel/ids.ts';
 import { basisPoints, type Cents, cents } from '../../kernel/units.ts';
 import { type AccountUse, accountUse } from '../../lines/compute/account.ts';
-import { coverageOf, invoiceBill, unbilledLines } from '../../lines/compute/ticket-bill.ts';
+import { unbilledAuthorised } from '../../lines/compute/ticket-bill.ts';
 import { readTicketMoney } from '../../lines/store/ticket-money.ts';
 
 const OWED = `SELECT i.id, i.due_on, i.total_cents
@@ -17,13 +17,6 @@ export function readOwed(db: ReadDb, customer: CustomerId, today: Day): Readonly
   const rows = db.sql<{ due_on: Day; balance: number }>(OWED, customer).filter((row) => row.balance !== 0);
   const sum = (list: typeof rows) => cents(list.reduce((all, row) => all + row.balance, 0));
   return { owed: sum(rows), overdue: sum(rows.filter((row) => row.due_on < today && row.balance > 0)) };
-}
-
-/** Bill with tax of the covered lines of a ticket that stand on no invoice; 0 for none. */
-function unbilledAuthorised(db: ReadDb, ticket: TicketId, today: Day): Cents {
-  const money = readTicketMoney(db, ticket, today);
-  const lines = unbilledLines(money).filter((line) => coverageOf(money, line).covered);
-  return lines.length === 0 ? cents(0) : invoiceBill(money, lines).figures.total;
 }
 
 /**
@@ -50,6 +43,7 @@ export function readAccountUse(
       .where('over', '=', 0)
       .limit(500),
   );
-  const unbilled = limit === null ? [] : open.map((row) => unbilledAuthorised(db, row.ticket_id, today));
+  const unbilled =
+    limit === null ? [] : open.map((row) => unbilledAuthorised(readTicketMoney(db, row.ticket_id, today)));
   return { ...accountUse([owed.owed], [...unbilled, ...more], limit, warn), ...owed };
 }
