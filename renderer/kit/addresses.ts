@@ -18,3 +18,4 @@ export const invoiceAddress = (number: number): string => `#/books/invoice/${num
 export const papersAddress = (number: number): string => `#/counter/ticket/${number}/papers`;
 /** Making a question to the customer about a casting of a ticket. */
 export const askAddress = (number: number, tag: number): string => `#/counter/ticket/${number}/ask/${tag}`;
+export const customerAddress = (customer: number): string => `#/counter/customer/${customer}`;

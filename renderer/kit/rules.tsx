@@ -5,6 +5,8 @@ import css from './rules.module.css';
 const WIDTH = 1330;
 const LEFT = 38;
 const RIGHT = 1292;
+/** Height of one line of what hangs on the day, in pixels. */
+const LINE = 98;
 
 /** Minutes after midnight as `8:00` or `now 11:32`. */
 const clock = (minute: number): string => `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, '0')}`;
@@ -72,13 +74,13 @@ export function DayRule({
           </>
         )}
       </svg>
-      <ul className={css.hangs} style={{ blockSize: `${rows * 84}px` }}>
+      <ul className={css.hangs} style={{ blockSize: `${rows * LINE}px` }}>
         {sorted.map((item, position) => (
           <li
             key={item.key}
             style={{
               insetInlineStart: `${placeOnDay(item.minute, from, to)}%`,
-              insetBlockStart: `${(lines[position] ?? 0) * 84}px`,
+              insetBlockStart: `${(lines[position] ?? 0) * LINE}px`,
             }}
           >
             {item.content}

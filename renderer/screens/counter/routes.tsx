@@ -9,12 +9,18 @@ const Ticket = lazy(async () => ({ default: (await import('./ticket/ticket-scree
 const Papers = lazy(async () => ({ default: (await import('./papers/papers-screen.tsx')).PapersScreen }));
 const Asked = lazy(async () => ({ default: (await import('./asked/asked-screen.tsx')).AskedScreen }));
 const Ask = lazy(async () => ({ default: (await import('./asked/ask-screen.tsx')).AskScreen }));
+const Quote = lazy(async () => ({ default: (await import('./quote/quote-screen.tsx')).QuoteScreen }));
+const Customer = lazy(async () => ({ default: (await import('./customer/customer-screen.tsx')).CustomerScreen }));
 
 export function Routes() {
   return (
     <Pane>
       <Switch>
         <Route path="/counter" component={HomeScreen} />
+        <Route path="/counter/quote">
+          <Quote />
+        </Route>
+        <Route path="/counter/customer/:id">{({ id }) => <Customer id={Number(id)} />}</Route>
         <Route path="/counter/check-in">
           <CheckIn />
         </Route>

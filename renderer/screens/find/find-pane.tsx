@@ -19,6 +19,8 @@ import { FoundCustomers } from './parts/found-customers.tsx';
 import { FoundTicketRow } from './parts/found-ticket-row.tsx';
 import { Hits } from './parts/hits.tsx';
 
+const ignore = (): void => undefined;
+
 export function FindPane({ text, onLeave }: { text: string; onLeave: () => void }) {
   const asked = useDeferredValue(text.slice(0, 10_000));
   const { data: found, error } = useAppQuery('search/find-anything', { text: asked }, { keep: true });
@@ -40,7 +42,11 @@ function Results({ found, onLeave }: { found: Found; onLeave: () => void }) {
     go((speaks ? ticketAddress(chosen.number) : benchAddress(chosen.tags[0]?.tag ?? 0)).slice(1));
     onLeave();
   };
-  useAct('go', may.has('tickets:edit') && call && !calling ? () => setCalling(true) : undefined);
+  useAct('go', may.has('tickets:edit') && call && !calling ? () => setCalling(true) : ignore);
+  // Find lies over a page that must not answer in its place.
+  useAct('print', ignore);
+  useAct('another-casting', ignore);
+  useAct('leave', calling ? () => setCalling(false) : onLeave);
   useAct('check-in', call ? () => go(checkInFor(call.customerId).slice(1)) : undefined);
   const nothing = found.tickets.length + found.customers.length + found.castings.length === 0;
   return (

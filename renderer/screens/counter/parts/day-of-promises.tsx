@@ -38,7 +38,8 @@ export function DayOfPromises({ home }: { home: Home }) {
                 <Tag number={row.ticketNumber ?? ''} blank size="m" />
               )}
               <b>{row.customer}</b>
-              <RowEnd row={row} words={row.right || row.leftWords} />
+              <RowEnd row={row} words={row.words || row.right} />
+              <span>{row.leftWords}</span>
             </a>
           ),
         }))}

@@ -1,7 +1,7 @@
 /** Rows of the counter's first page. */
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
-import { askedAddress, releaseAddress, ticketAddress } from '../../../kit/addresses.ts';
+import { askedAddress, customerAddress, releaseAddress, ticketAddress } from '../../../kit/addresses.ts';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { Asked, Hold, Late } from '../../../kit/state.tsx';
 import { Tag } from '../../../kit/tag.tsx';
@@ -11,6 +11,7 @@ export type HomeRow = OutputOf<App['home/get-counter']>['ringBack']['rows'][numb
 
 /** Where a row leads, undefined when it leads nowhere yet. */
 export function addressOf(row: HomeRow): string | undefined {
+  if (row.target.screen === 'customer' && row.target.customerId !== null) return customerAddress(row.target.customerId);
   if (row.ticketNumber === null) return undefined;
   if (row.target.screen === 'added-work' && row.target.focus !== null) {
     return askedAddress(row.ticketNumber, row.target.focus);
@@ -47,7 +48,7 @@ export function HomeRows<R extends HomeRow>({
             </>
           }
           end={<RowEnd row={row} words={end ? end(row) : row.right} />}
-          endNote={end && row.right !== '' ? row.right : undefined}
+          endNote={end && row.right !== end(row) ? row.right : undefined}
         />
       ))}
     </Rows>

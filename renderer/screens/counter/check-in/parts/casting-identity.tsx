@@ -118,7 +118,7 @@ export function CastingIdentity({ casting, change, troubles }: CastingPartProps)
   );
 }
 
-function TypeField({ casting, change, troubles }: CastingPartProps) {
+export function TypeField({ casting, change, troubles }: CastingPartProps) {
   const client = useClient();
   const types = useAppQuery('operations/list-casting-types', {}).data?.types ?? [];
   const take = async (picked: Picked) => {

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function AccountYesPanel({ ticket, onDone }: PanelProps) {

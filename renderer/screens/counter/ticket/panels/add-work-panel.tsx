@@ -5,8 +5,8 @@ import { Button } from '../../../../kit/button.tsx';
 import { readCount } from '../../../../kit/count.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import { type Picked, WishField } from '../../parts/wish-field.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
 import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
 
 export function AddWorkPanel({

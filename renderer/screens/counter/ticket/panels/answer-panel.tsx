@@ -10,7 +10,7 @@ import { Row, Rows } from '../../../../kit/rows.tsx';
 import { Empty, Sheet } from '../../../../kit/sheet.tsx';
 import { AcceptAnyway } from '../../parts/accept-anyway.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../../parts/answer-fields.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type Said = 'yes' | 'part' | 'no';

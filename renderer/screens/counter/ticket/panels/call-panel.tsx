@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type Means = 'call' | 'text' | 'email' | 'counter' | 'letter';

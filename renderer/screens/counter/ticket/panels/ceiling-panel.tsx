@@ -6,7 +6,7 @@ import { useFormat } from '../../../../client/use-shop.ts';
 import { Tick } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../../parts/answer-fields.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function CeilingPanel({ ticket, onDone }: PanelProps) {

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function EstimatePanel({ ticket, onDone }: PanelProps) {

@@ -5,8 +5,8 @@ import { Button } from '../../../../kit/button.tsx';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { Notice } from '../../../../kit/notice.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import { type Conflict, changesOf, conflictsOf } from '../field-changes.ts';
-import { PanelForm } from '../parts/panel-form.tsx';
 import type { PanelProps, Ticket } from '../ticket-shapes.ts';
 
 type TextName =

@@ -9,7 +9,7 @@ import { Button } from '../../../../kit/button.tsx';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { readMinute } from '../../check-in/request.ts';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type Suggestion = OutputOf<App['promises/get-suggestion']>;

@@ -7,7 +7,7 @@ import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { Signature } from '../../../../kit/signature.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type How = 'drawn' | 'on_paper' | 'left_unsigned';

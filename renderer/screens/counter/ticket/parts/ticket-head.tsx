@@ -1,5 +1,6 @@
 /** The title block of a ticket; the customer's and the shop's words about it open beside it. */
 import { useMay } from '../../../../client/use-me.ts';
+import { customerAddress } from '../../../../kit/addresses.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { TitleBlock, TitleCell } from '../../../../kit/sheet.tsx';
 import type { PanelName } from '../panel-names.ts';
@@ -18,7 +19,7 @@ export function TicketHead({ ticket, onPanel }: { ticket: Ticket; onPanel: (name
             {ticket.number}
           </TitleCell>
           <TitleCell label="Customer" note={note}>
-            {customer.name}
+            <a href={customerAddress(customer.customerId)}>{customer.name}</a>
           </TitleCell>
           <TitleCell label="Their order no.">
             {fields.orderNumber ?? (customer.needsOrderNumber ? <b className={css.wanted}>wanted</b> : 'none')}
