@@ -1,0 +1,228 @@
+/**
+ * Three tickets of the practice shop, driven through commands from check-in to the invoice, against its expected figures.
+ * A regression baseline of invented data (tests/reference/practice-bills.json), not an outside proof.
+ */
+import { describe, expect, it } from 'vitest';
+import type { App } from '#core/app-contract.ts';
+import type { InputOf } from '#core/kernel/contract.ts';
+import { finishWork } from '#tests/kit/open-ticket.ts';
+import { startTestHost, type TestHost } from '#tests/kit/test-host.ts';
+import reference from '#tests/reference/practice-bills.json' with { type: 'json' };
+
+type CheckIn = InputOf<App['tickets/check-in-ticket']>;
+
+const cent = (text: string) => Math.round(Number(text) * 100);
+
+/** The figures of a bill of the file, under our names. */
+function expected(name: string) {
+  const story = reference.bills.find((bill) => bill.name === name);
+  if (!story) throw new Error(name);
+  const { figures } = story;
+  return {
+    labour: cent(figures.labour),
+    labourDiscount: -cent(figures.labourDiscount) || 0,
+    supplies: cent(figures.supplies),
+    fee: cent(figures.environmentFee),
+    minimum: cent(figures.minimumAdded),
+    parts: cent(figures.parts),
+    beforeTax: cent(figures.beforeTax),
+    tax: cent(figures.tax),
+    total: cent(figures.total),
+  };
+}
+
+const idOf = (shop: TestHost, text: string, ...values: readonly unknown[]): number => {
+  const [row] = shop.db.sql<{ id: number }>(text, ...values);
+  if (!row) throw new Error(`nothing for ${text} ${values.join(' ')}`);
+  return row.id;
+};
+const customerId = (shop: TestHost, short: string) => idOf(shop, 'SELECT id FROM customer WHERE short_name = ?', short);
+const personId = (shop: TestHost, name: string) => idOf(shop, 'SELECT id FROM customer_person WHERE name = ?', name);
+const stockItemId = (shop: TestHost, code: string) => idOf(shop, 'SELECT id FROM stock_item WHERE code = ?', code);
+const kindId = (shop: TestHost, code: string) => idOf(shop, 'SELECT id FROM operation_kind WHERE code = ?', code);
+
+async function checkIn(shop: TestHost, at: string, input: CheckIn) {
+  shop.setClock(at);
+  return shop.send('tickets/check-in-ticket', input, { as: 'TV' });
+}
+
+const addPart = (shop: TestHost, ticketId: number, code: string, quantity: number, castingId: number | null = null) =>
+  shop.send(
+    'parts/add-part',
+    { ticketId, castingId, part: { stockItemId: stockItemId(shop, code), quantity } },
+    { as: 'MN' },
+  );
+
+async function issue(shop: TestHost, ticketId: number) {
+  const { bill, problems } = await shop.send('invoices/get-preview', { ticketId }, { as: 'TV' });
+  expect(problems).toEqual([]);
+  const { invoiceId } = await shop.send(
+    'invoices/issue-invoice',
+    { ticketId, seenTotal: bill.figures.total },
+    { as: 'TV' },
+  );
+  return (await shop.send('invoices/get-invoice', { invoiceId }, { as: 'TV' })).bill.figures;
+}
+
+describe('S01, done in a day', () => {
+  it('estimates 375.94 and bills 381.71', async () => {
+    const shop = await startTestHost();
+    const { ticketId, castings } = await checkIn(shop, '2027-03-02T12:40:00.000Z', {
+      customer: { customerId: customerId(shop, 'Fisk-Tarrow') },
+      castings: [{ type: 'LO-4', material: 'iron_grey', position: 'single', tagNo: 41_170 }],
+      wishes: [{ package: 'valve-job' }, { operation: 'mag-particle-check' }],
+    });
+    const castingId = castings[0]?.castingId as number;
+    await addPart(shop, ticketId, 'seal-in', 8, castingId);
+    const { estimateId } = await shop.send('pricing/send-estimate', { ticketId }, { as: 'TV' });
+    const estimate = await shop.send('pricing/get-sheet', { ticketId });
+    expect(estimate.bill.figures).toMatchObject(expected('S01 estimate'));
+    const yes = {
+      question: { estimateId },
+      answer: 'yes',
+      personId: personId(shop, 'Annelore Fisk-Tarrow'),
+      means: 'counter',
+      words: 'go ahead',
+    } as const;
+    await shop.send('approvals/record-answer', yes, { as: 'TV' });
+    finishWork(shop, castingId);
+    await addPart(shop, ticketId, 'shim-in', 6, castingId);
+    expect(await issue(shop, ticketId)).toMatchObject(expected('S01 invoice'));
+  });
+});
+
+describe('S02, to the telephone answer and its bill', () => {
+  it('authorises 1826.72 and bills 1622.67', async () => {
+    const shop = await startTestHost();
+    const head = { type: 'BV-6', material: 'aluminium', pair: 1 } as const;
+    const { ticketId, number, castings } = await checkIn(shop, '2027-03-09T13:10:00.000Z', {
+      customer: { customerId: customerId(shop, 'Mudlark Lane') },
+      ticket: { orderNumber: 'ML-7731' },
+      castings: [
+        { ...head, position: 'left', tagNo: 41_234 },
+        { ...head, position: 'right', tagNo: 41_235 },
+      ],
+      wishes: [
+        { package: 'valve-job' },
+        ...['penetrant-check', 'pressure-test', 'cam-bore-check', 'surface-head'].map((operation) => ({ operation })),
+      ],
+      ceiling: {
+        amount: 150_000,
+        taxIn: false,
+        personId: personId(shop, 'Piet Vandrell'),
+        saidBy: 'Piet Vandrell',
+        words: 'up to fifteen hundred',
+      },
+    });
+    const right = castings.find((c) => c.tagNo === 41_235)?.castingId as number;
+    for (const casting of castings) await addPart(shop, ticketId, 'seal-mm', 12, casting.castingId);
+    const before = await shop.send('pricing/get-sheet', { ticketId });
+    expect(before.bill.figures).toMatchObject(expected('S02 estimate'));
+    expect(before.authorised).toMatchObject({ amount: 150_000, words: 'Ceiling 1500.00 before tax' });
+
+    shop.setClock('2027-03-10T15:40:00.000Z');
+    finishWork(shop, right, 'disassemble-head', 'aluminium-wash', 'penetrant-check', 'pressure-test');
+    const asked = await shop.send(
+      'approvals/ask-added-work',
+      {
+        ticketId,
+        castingId: right,
+        words: 'crack from exhaust seat 3E2 into water',
+        expiresAt: '2027-03-12T22:00:00.000Z',
+        options: [
+          {
+            kind: 'work',
+            words: 'weld, new seat, dye and pressure re-test, cam line again',
+            daysMore: 3,
+            operations: [
+              { operationKindId: kindId(shop, 'weld-repair'), quantity: 5400 },
+              { operationKindId: kindId(shop, 'seat-insert'), quantity: 1 },
+              ...['penetrant-check', 'pressure-retest', 'cam-bore-check'].map((code) => ({
+                operationKindId: kindId(shop, code),
+              })),
+            ],
+            parts: [{ stockItemId: stockItemId(shop, 'insert-ex'), quantity: 1 }],
+          },
+          { kind: 'other_casting', words: 'customer finds another casting' },
+        ],
+      },
+      { as: 'TV' },
+    );
+    expect(asked.number).toBe(`${number}-A1`);
+    expect(asked.options.map((o) => [o.kind, o.extra, o.newTotal]).slice(0, 3)).toEqual([
+      ['work', 32_672, 159_907],
+      ['other_casting', 0, 127_235],
+      ['stop_casting', 0, 87_438],
+    ]);
+    shop.setClock('2027-03-10T16:20:00.000Z');
+    const yes = {
+      question: { optionId: asked.options[0]?.id as number },
+      answer: 'yes',
+      personId: personId(shop, 'Ysolde Kerrow'),
+      means: 'phone',
+      numberCalled: '555-0115',
+      words: 'go ahead with the weld',
+    } as const;
+    expect(await shop.send('approvals/record-answer', yes, { as: 'TV' })).toMatchObject({ authorised: 182_672 });
+    expect((await shop.send('pricing/get-sheet', { ticketId })).bill.figures.beforeTax).toBe(159_907);
+
+    for (const casting of castings) finishWork(shop, casting.castingId);
+    await addPart(shop, ticketId, 'shim-mm', 12, castings[0]?.castingId ?? null);
+    await addPart(shop, ticketId, 'shim-mm', 11, right);
+    shop.setClock('2027-03-16T15:00:00.000Z');
+    expect(await issue(shop, ticketId)).toMatchObject(expected('S02 invoice'));
+  });
+});
+
+describe('S04, wrong metal caught', () => {
+  it('refuses caustic and the magnet, and bills 788.31', async () => {
+    const shop = await startTestHost();
+    const operations = [
+      'disassemble-head',
+      'aluminium-wash',
+      'penetrant-check',
+      'pressure-test',
+      'guide-check',
+      'seat-cut',
+      'valve-grind',
+      'spring-test',
+      'cam-bore-check',
+      'surface-head',
+      'installed-height',
+      'assemble-head',
+      'vacuum-test',
+      'final-clean',
+    ];
+    const { ticketId, castings } = await checkIn(shop, '2027-03-16T19:20:00.000Z', {
+      customer: { customerId: customerId(shop, 'Racing Club') },
+      castings: [
+        {
+          type: 'CF-4',
+          material: 'aluminium',
+          position: 'single',
+          tagNo: 41_304,
+          stampAllowed: 'tag_only',
+          closeTolerance: true,
+        },
+      ],
+      wishes: operations.map((operation) => ({ operation })),
+    });
+    const castingId = castings[0]?.castingId as number;
+    for (const code of ['hot-tank', 'mag-particle-check']) {
+      const wish = { ticketId, castingId, operations: [{ operationKindId: kindId(shop, code) }] };
+      expect(await shop.refuse('pricing/add-operations', wish, { as: 'TV' }), code).toMatchObject({
+        code: 'pricing/does-not-fit',
+      });
+    }
+    await addPart(shop, ticketId, 'seal-mm', 8, castingId);
+    await addPart(shop, ticketId, 'shim-mm', 7, castingId);
+    finishWork(shop, castingId);
+    shop.setClock('2027-03-22T15:00:00.000Z');
+    const sheet = await shop.send('pricing/get-sheet', { ticketId });
+    expect(sheet.lines.find((line) => line.operationKindId === kindId(shop, 'surface-head'))).toMatchObject({
+      amount: 12_075,
+      priceWords: '70.00 × 1.15 × 1.50',
+    });
+    expect(await issue(shop, ticketId)).toMatchObject(expected('S04 invoice'));
+  });
+});
