@@ -55,7 +55,7 @@ function Graduations({ scale, perUnit, x }: { scale: Scale; perUnit: number; x: 
       {labels
         .filter((_, n) => n % every === 0)
         .map((tick) => (
-          <text key={tick.value} x={x(tick.value)} y="84" textAnchor="middle" className={css.words}>
+          <text key={tick.value} x={x(tick.value)} y="86" textAnchor="middle" className={css.words}>
             {(tick.value / perUnit).toFixed(scale.decimals)}
           </text>
         ))}

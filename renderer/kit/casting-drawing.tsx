@@ -105,7 +105,7 @@ function Drawn({ shape, current }: { shape: Shape; current: string | undefined }
 
 function fillOf(shape: Shape): 'solid' | 'none' | 'sheet' | 'paint' {
   if (shape.solid) return 'solid';
-  if (shape.fine || (shape.kind === 'path' && !shape.closed)) return 'none';
+  if (shape.fine || shape.kind === 'line' || (shape.kind === 'path' && !shape.closed)) return 'none';
   return LINE_STYLES[shape.role].fill;
 }
 

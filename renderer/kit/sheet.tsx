@@ -10,6 +10,7 @@ export function Sheet({
   end,
   children,
   scroll = false,
+  stop = false,
 }: {
   title: React.ReactNode;
   /** Small words after the title. */
@@ -19,10 +20,16 @@ export function Sheet({
   children?: React.ReactNode;
   /** The sheet scrolls inside when its content is longer than its place. */
   scroll?: boolean;
+  /** It holds nothing to focus: the sheet itself is a stop, so that it can be scrolled by keyboard. */
+  stop?: boolean;
 }) {
   const heading = useId();
   return (
-    <section className={classes(css.sheet, scroll && css.scroll)} aria-labelledby={heading}>
+    <section
+      className={classes(css.sheet, scroll && css.scroll)}
+      aria-labelledby={heading}
+      tabIndex={stop ? 0 : undefined}
+    >
       <SheetHead id={heading} title={title} note={note} end={end} />
       {children}
     </section>

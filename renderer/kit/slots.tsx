@@ -15,7 +15,7 @@ const fill = (place: Element | null, children: React.ReactNode) => (place ? crea
 
 /** What the band of a bench page says beside its name: `Guide and seat machine`. */
 export function BandTitle({ children }: { children: React.ReactNode }) {
-  return fill(useContext(SlotsContext).title, children);
+  return fill(useContext(SlotsContext).title, <h1>{children}</h1>);
 }
 
 /** The one way back of a bench page, at the band's end: a `Button`. */

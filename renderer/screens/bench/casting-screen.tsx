@@ -78,16 +78,21 @@ function Stops({ bench }: { bench: BenchCasting }) {
         </Notice>
       )}
       {bench.holds.map((hold) => (
-        <Notice key={hold.id} kind="ask">
+        <Notice
+          key={hold.id}
+          kind="ask"
+          acts={
+            <WayOn
+              bench={bench}
+              wayOn={{ words: 'Close the hold', request: 'floor/close-hold', input: { holdId: hold.id } }}
+            />
+          }
+        >
           <Hold frame={hold.identity}>
             {hold.reasonWords}, {hold.days === 0 ? 'today' : hold.days === 1 ? '1 day' : `${hold.days} days`}
           </Hold>{' '}
           {hold.onWhat}
           {hold.words && `: ${hold.words}`}
-          <WayOn
-            bench={bench}
-            wayOn={{ words: 'Close the hold', request: 'floor/close-hold', input: { holdId: hold.id } }}
-          />
         </Notice>
       ))}
       {firstStop && bench.holds.length === 0 && !bench.operations.some((row) => row.next) && (

@@ -97,3 +97,15 @@ export const entriesAt = (
   waiting: entries.findLast((entry) => entry.place === place && !entry.refused),
   refused: entries.findLast((entry) => entry.place === place && entry.refused !== undefined),
 });
+
+/** Nothing to measure here: the cell shows a dash. */
+export const notHereFor = (spot: Spot, operation: number | null, key: string): NewEntry => {
+  const { sheet, row, column } = spot;
+  const cell = { quantity: row.quantity, spot: column.spot, point: row.point, stage: row.stage };
+  return {
+    key,
+    place: placeOf(sheet.casting.id, row, columnKey(column)),
+    shown: '\u2013',
+    parcel: { name: 'readings/mark-not-applicable', input: { casting: sheet.casting.id, operation, cells: [cell] } },
+  };
+};

@@ -116,8 +116,16 @@ function rowOf(sheet: Sheet, row: SheetRow, waiting: ReadonlyMap<string, string>
 export function labelOf(sheet: Sheet, row: SheetRow): string {
   const both = sheet.rows.some((one) => one.quantity === row.quantity && one.stage !== row.stage && one.shown);
   const stage = both ? ` ${row.stage}` : '';
-  const point = row.pointWords ? `, ${row.pointWords}` : '';
+  const point = row.pointWords ? `, ${shortPoint(sheet, row)}` : '';
   return `${row.words}${stage}${point}${row.unitMark && !row.pointWords ? `, ${row.unitMark}` : ''}`;
+}
+
+/** `top` of `top, along the rocker`, unless another shown row of the quantity begins the same. */
+function shortPoint(sheet: Sheet, row: SheetRow): string {
+  const first = (words: string | null) => words?.split(',')[0] ?? '';
+  const mates = sheet.rows.filter((one) => one.shown && one.quantity === row.quantity && one.stage === row.stage);
+  const alike = mates.filter((one) => first(one.pointWords) === first(row.pointWords));
+  return alike.length > 1 ? (row.pointWords ?? '') : first(row.pointWords);
 }
 
 const sideText = (limit: LimitShown): string => {

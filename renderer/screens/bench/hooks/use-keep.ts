@@ -3,7 +3,7 @@ import { useRef, useState } from 'react';
 import { newKey } from '../../../client/client.ts';
 import { useClient } from '../../../client/use-app.ts';
 import { useOutbox } from '../../../client/use-outbox.ts';
-import { entriesAt, entryFor, takeBackFor, type Undoable, undoFor } from '../reading-parcel.ts';
+import { entriesAt, entryFor, notHereFor, takeBackFor, type Undoable, undoFor } from '../reading-parcel.ts';
 import { columnKey, placeOf, type Spot } from '../reading-view.ts';
 import type { Gauge } from './use-preview.ts';
 
@@ -47,5 +47,10 @@ export function useKeep(gauge: Gauge, operation: number | null) {
     if (standing) void outbox.add(takeBackFor(place, standing, newKey()));
   }
 
-  return { keep, undo, takeBack, last: done.at(-1), lastTyped: last };
+  /** Nothing to measure in this place. */
+  function notHere(spot: Spot): void {
+    void outbox.add(notHereFor(spot, operation, newKey()));
+  }
+
+  return { keep, undo, takeBack, notHere, last: done.at(-1), lastTyped: last };
 }

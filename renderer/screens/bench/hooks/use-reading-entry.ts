@@ -36,6 +36,8 @@ export type ReadingEntry = Readonly<{
   all: (() => void) | undefined;
   undo: Readonly<{ words: string; onPress: () => void }> | undefined;
   takeBack: (() => void) | undefined;
+  /** Nothing to measure here: a dash. Undefined where something stands. */
+  notHere: (() => void) | undefined;
 }>;
 
 export function useReadingEntry({ sheet, order, hand, gauge, operation }: Options): ReadingEntry {
@@ -45,7 +47,7 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
   const typing = hand.text.trim();
   const spot = hand.at && spotAt(sheet, hand.at.row, hand.at.column);
   const { preview, ask } = usePreview(spot, hand.text, gauge);
-  const { keep, undo, takeBack, last, lastTyped } = useKeep(gauge, operation);
+  const { keep, undo, takeBack, notHere, last, lastTyped } = useKeep(gauge, operation);
   const place = spot ? placeOf(sheet.casting.id, spot.row, columnKey(spot.column)) : '';
   const { refused } = entriesAt(entries, place);
   const before = lastTyped.current ?? figureBefore(sheet, order, spot);
@@ -71,6 +73,10 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
     for (const to of emptySpots(sheet, order, spot)) keep(to, typing || (before ?? ''), false);
     hand.setText('');
   }
+  function skip(spot: Spot) {
+    notHere(spot);
+    hand.step(1);
+  }
   function goBack() {
     const step = undo((row, column) => spotAt(sheet, row, column));
     if (step) hand.choose(step.column, step.row);
@@ -91,6 +97,7 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
     all: before === null && typing === '' ? undefined : all,
     undo: last && { words: last.text, onPress: goBack },
     takeBack: spot?.cell?.reading && typing === '' ? () => takeBack(spot) : undefined,
+    notHere: spot && spot.cell?.state === 'not measured' && typing === '' ? () => skip(spot) : undefined,
   };
 }
 

@@ -48,7 +48,10 @@ function Found({ bench }: { bench: BenchCasting }) {
   const kinds = useAppQuery('operations/list-findings', {});
   const answer = useAppQuery('operations/get-casting-type', { castingType: bench.castingTypeId }).data;
   const type = useMemo(() => answer && drawnTypeOf(answer), [answer]);
-  const balloons = useMemo(() => (finding.place ? [{ label: 'A', ...finding.place }] : []), [finding.place]);
+  const balloons = useMemo(
+    () => (finding.place ? [{ label: 'A', x: finding.place.x, y: finding.place.y }] : []),
+    [finding.place],
+  );
   const empty = finding.kind === null && finding.words.trim() === '';
 
   async function keep() {

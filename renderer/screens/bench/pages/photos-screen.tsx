@@ -34,7 +34,7 @@ function Arrival({ bench }: { bench: BenchCasting }) {
   const { arrival, photos } = bench;
   return (
     <div className={css.page}>
-      <Sheet title="Photos" note={`${photos.length}`} scroll>
+      <Sheet title="Photos" note={`${photos.length}`} scroll stop>
         {photos.length === 0 && <Empty>No photos of this casting yet. Found something takes one.</Empty>}
         <ul className={css.photos}>
           {photos.map((photo) => (
@@ -49,7 +49,7 @@ function Arrival({ bench }: { bench: BenchCasting }) {
           ))}
         </ul>
       </Sheet>
-      <Sheet title="Came with" note={arrival.cameWith} scroll>
+      <Sheet title="Came with" scroll stop>
         {arrival.items.length === 0 && <Empty>Nothing was listed beside the casting itself.</Empty>}
         <Rows label="Came with">
           {arrival.items.map((item) => (

@@ -44,7 +44,7 @@ export function SignOffScreen({ tag }: { tag: number }) {
 function Page({ sheet }: { sheet: SignOff }) {
   return (
     <div className={css.page}>
-      <Sheet title={`${sheet.tag} ${sheet.placeWords}`} note={sheet.word} scroll>
+      <Sheet title={`${sheet.tag} ${sheet.placeWords}`} note={sheet.word} scroll stop>
         <Stops sheet={sheet} />
         <OpenReadings sheet={sheet} />
         <Others sheet={sheet} />
@@ -62,11 +62,15 @@ function Page({ sheet }: { sheet: SignOff }) {
 /** Everything that stops the signature, one sentence each. */
 function Stops({ sheet }: { sheet: SignOff }) {
   if (sheet.stops.length === 0) return <Empty>Nothing stops the signature.</Empty>;
+  // Operations and readings are listed by themselves below.
+  const listed = { reading: sheet.readings.length > 0, operation: sheet.notDone.length > 0 };
+  const stops = sheet.stops.filter((one) => !(one.kind === 'reading' || one.kind === 'operation') || !listed[one.kind]);
+  if (stops.length === 0) return null;
   return (
     <>
       <SheetHead title="Before it can be signed" />
       <Rows label="Before it can be signed">
-        {sheet.stops.map((reason) => (
+        {stops.map((reason) => (
           <Row key={reason.words} title={reason.words} />
         ))}
       </Rows>

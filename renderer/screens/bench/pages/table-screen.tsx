@@ -7,7 +7,8 @@ import { benchAddress } from '../../../kit/addresses.ts';
 import { NumberPad, typeKey } from '../../../kit/bench-number-pad.tsx';
 import { ReadingTable } from '../../../kit/bench-reading-table.tsx';
 import { Button } from '../../../kit/button.tsx';
-import { useAct } from '../../../kit/keyboard.ts';
+import { KeyHints } from '../../../kit/key-hints.tsx';
+import { keysOf, useAct } from '../../../kit/keyboard.ts';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Empty } from '../../../kit/sheet.tsx';
@@ -44,6 +45,7 @@ export function TableScreen({ tag, table }: { tag: number; table: string }) {
       <BandAct>
         <Button href={benchAddress(tag)}>Back to casting</Button>
       </BandAct>
+      <KeyHints hints={HINTS} />
       <KeptHere />
       {error && <ErrorNote error={error} acts={<Button onPress={() => void sheet.refetch()}>Try again</Button>} />}
       {!error && !(bench.data && sheet.data) && <Waiting />}
@@ -51,6 +53,11 @@ export function TableScreen({ tag, table }: { tag: number; table: string }) {
     </>
   );
 }
+
+const HINTS = [
+  { keys: ['Enter'], words: 'next' },
+  { keys: [keysOf('undo')], words: 'undo' },
+];
 
 type Panel = 'gauge' | 'paper' | null;
 
@@ -74,6 +81,7 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
   const rows = useMemo(() => rowsOf(sheet, waitingByPlace(entries)), [sheet, entries]);
   // The pedal takes the reading or goes on; it never ends an operation.
   useAct('go', entry.next);
+  useAct('undo', entry.undo?.onPress);
 
   const { at, text } = hand;
   const { spot } = entry;

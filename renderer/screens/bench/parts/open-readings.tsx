@@ -8,6 +8,7 @@ import { Field } from '../../../kit/field.tsx';
 import { type Mark, Verdict } from '../../../kit/mark.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { SheetBody, SheetHead } from '../../../kit/sheet.tsx';
+import { readingsAddress } from '../bench-addresses.ts';
 import { NameAndPin } from './name-and-pin.tsx';
 
 type SignOff = OutputOf<App['castings/get-sign-off']>;
@@ -23,6 +24,22 @@ const MARKS: Readonly<Record<OpenReading['verdict'], Mark>> = {
 const keyOf = (one: OpenReading): string => `${one.quantity}|${one.spotId}|${one.point}|${one.stage}`;
 const mayDecide = (one: OpenReading): boolean => one.verdict === 'fail' || one.verdict === 'too close to call';
 
+type NotMeasured = Readonly<{ key: string; words: string; places: string; count: number }>;
+
+/** One line a quantity, with its places: `stem in guide: 1I1, 1I2`. The words of a place begin with its label. */
+export function notMeasured(readings: readonly OpenReading[]): NotMeasured[] {
+  const groups = new Map<string, { words: string; places: string[]; count: number }>();
+  for (const one of readings.filter((reading) => reading.verdict === 'not measured')) {
+    const [label = '', ...rest] = one.spotId === null ? ['', one.words] : one.words.split(' ');
+    const words = rest.join(' ');
+    const key = `${one.quantity}|${one.stage}|${one.point}`;
+    const group = groups.get(key) ?? { words, places: [], count: 0 };
+    if (label !== '') group.places.push(label);
+    groups.set(key, { ...group, count: group.count + 1 });
+  }
+  return [...groups].map(([key, group]) => ({ ...group, key, places: group.places.join(', ') }));
+}
+
 export function OpenReadings({ sheet }: { sheet: SignOff }) {
   const client = useClient();
   const [words, setWords] = useState<Readonly<Record<string, string>>>({});
@@ -33,19 +50,30 @@ export function OpenReadings({ sheet }: { sheet: SignOff }) {
     <>
       <SheetHead title="Readings" note="not measured, failed, too close, no limit known" />
       <Rows label="Readings to look at">
-        {sheet.readings.map((one) => (
+        {notMeasured(sheet.readings).map((group) => (
           <Row
-            key={keyOf(one)}
-            title={
-              <>
-                <b>{one.words}</b> {one.value}
-              </>
-            }
-            note={`${one.limit}${one.decision ? `. ${one.decision.by}: ${one.decision.words}` : ''}`}
-            end={<Verdict mark={MARKS[one.verdict]} words={one.verdict} />}
-            endNote={one.decision ? (one.decision.accepted ? 'accepted' : 'refused') : undefined}
+            key={group.key}
+            href={readingsAddress(sheet.tag)}
+            title={<b>{group.words}</b>}
+            note={group.places}
+            end={<Verdict mark="not-measured" words={`${group.count} not measured`} />}
           />
         ))}
+        {sheet.readings
+          .filter((one) => one.verdict !== 'not measured')
+          .map((one) => (
+            <Row
+              key={keyOf(one)}
+              title={
+                <>
+                  <b>{one.words}</b> {one.value}
+                </>
+              }
+              note={`${one.limit}${one.decision ? `. ${one.decision.by}: ${one.decision.words}` : ''}`}
+              end={<Verdict mark={MARKS[one.verdict]} words={one.verdict} />}
+              endNote={one.decision ? (one.decision.accepted ? 'accepted' : 'refused') : undefined}
+            />
+          ))}
       </Rows>
       {open.length > 0 && (
         <SheetBody>

@@ -4,7 +4,7 @@ import { useAppCommand } from '../../../client/use-app.ts';
 import { Button, GoButton } from '../../../kit/button.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { tableAddress } from '../bench-addresses.ts';
-import type { BenchCasting, BenchOperation } from '../bench-casting.ts';
+import type { BenchCasting, BenchOperation, Reason } from '../bench-casting.ts';
 import { LeadStarts } from './lead-starts.tsx';
 import css from './operation-acts.module.css';
 import { WayOn } from './way-on.tsx';
@@ -47,7 +47,7 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
   return (
     <div className={css.acts}>
       {row.cautions && <p className={css.caution}>{row.cautions}</p>}
-      {row.stops.map((reason) => (
+      {row.stops.filter(isSaidHere).map((reason) => (
         <div key={reason.words} className={css.stop}>
           <p>{reason.words}</p>
           <span className={css.ways}>
@@ -93,6 +93,9 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
     </div>
   );
 }
+
+/** Holds stand at the top of the page with the way to close them. */
+const isSaidHere = (reason: Reason): boolean => reason.kind !== 'hold' && reason.kind !== 'identity';
 
 /** The readings this operation needs, a touch away. */
 function Tables({ bench, row }: { bench: BenchCasting; row: BenchOperation }) {

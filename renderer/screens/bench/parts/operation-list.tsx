@@ -16,7 +16,9 @@ export function OperationList({ bench }: { bench: BenchCasting }) {
   const current = useRef<HTMLLIElement>(null);
   const at = open?.id;
   // biome-ignore lint/correctness/useExhaustiveDependencies: another operation under the hand comes into sight.
-  useEffect(() => current.current?.scrollIntoView?.({ block: 'nearest' }), [at]);
+  useEffect(() => {
+    current.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [at]);
   return (
     <Sheet title="Operations" note={`in this order, ${leafWords(leaves)}`} scroll>
       <div className={css.leaves}>

@@ -4,7 +4,7 @@ import { LimitScale } from '../../../kit/bench-limit-scale.tsx';
 import { Verdict } from '../../../kit/mark.tsx';
 import type { Preview } from '../bench-casting.ts';
 import type { ReadingEntry } from '../hooks/use-reading-entry.ts';
-import { colourOf, judgedRow, judgingLimit, markOf, type Spot } from '../reading-view.ts';
+import { colourOf, isWords, judgedRow, judgingLimit, limitFor, markOf, type Spot } from '../reading-view.ts';
 import { perUnit } from '../unit-sizes.ts';
 import css from './reading-detail.module.css';
 import { ReadingQuestion } from './reading-question.tsx';
@@ -40,7 +40,7 @@ export function ReadingDetail({
       <div role="status" className={css.say}>
         {preview ? <Said preview={preview} /> : <Standing spot={spot} />}
       </div>
-      {!preview && cell && <Before cell={cell} onTakeBack={entry.takeBack} />}
+      {!preview && cell && <Before cell={cell} onTakeBack={entry.takeBack} onNotHere={entry.notHere} />}
       <Foot sheet={sheet} column={column} />
     </section>
   );
@@ -50,7 +50,7 @@ export function ReadingDetail({
 function Scale({ spot, preview }: { spot: Spot; preview: Preview | undefined }) {
   const judged = judgedRow(spot);
   const limit = judgingLimit(spot);
-  if (!limit) return <p className={css.source}>No limit known for {spot.row.words}.</p>;
+  if (!limit) return <JudgedElsewhere spot={spot} />;
   const n = spot.sheet.columns.indexOf(spot.column);
   const shown = preview ? (preview.judged ?? undefined) : judged.cells[n];
   const verdict = preview?.column?.verdict ?? shown?.verdict ?? null;
@@ -66,6 +66,26 @@ function Scale({ spot, preview }: { spot: Spot; preview: Preview | undefined }) 
         words={`Limits ${limit.text}, ${preview?.column?.word ?? shown?.word ?? 'not measured'}`}
       />
       <Source limit={limit} />
+    </div>
+  );
+}
+
+/** A figure without limits of its own goes into computed ones that have them: guide and stem into the clearance. */
+function JudgedElsewhere({ spot }: { spot: Spot }) {
+  const { sheet, row, column } = spot;
+  if (isWords(row)) return null;
+  const judged = sheet.rows.filter((one) => one.derived && one.shown && limitFor(one, column.side) !== null);
+  return (
+    <div>
+      <p className={css.source}>No limit known for {row.words} itself.</p>
+      {judged.map((one) => (
+        <p key={one.key} className={css.source}>
+          <b>
+            {one.words} {limitFor(one, column.side)?.text} {one.unitMark}
+          </b>{' '}
+          {limitFor(one, column.side)?.source}
+        </p>
+      ))}
     </div>
   );
 }
@@ -143,9 +163,17 @@ function Figure({ row, cell }: { row: SheetRow; cell: Cell }) {
 }
 
 /** The reading that stands, the ones before it, struck through, and the way to take it back. */
-function Before({ cell, onTakeBack }: { cell: Cell; onTakeBack: (() => void) | undefined }) {
+function Before({
+  cell,
+  onTakeBack,
+  onNotHere,
+}: {
+  cell: Cell;
+  onTakeBack: (() => void) | undefined;
+  onNotHere: (() => void) | undefined;
+}) {
   const { reading, earlier, decision } = cell;
-  if (!reading && earlier.length === 0 && !decision) return null;
+  if (!reading && earlier.length === 0 && !decision && !onNotHere) return null;
   return (
     <p className={css.before}>
       {earlier.map((one) => (
@@ -168,6 +196,11 @@ function Before({ cell, onTakeBack }: { cell: Cell; onTakeBack: (() => void) | u
       {onTakeBack && (
         <button type="button" className={css.takeBack} onClick={onTakeBack}>
           Take back
+        </button>
+      )}
+      {onNotHere && (
+        <button type="button" className={css.takeBack} onClick={onNotHere}>
+          Nothing to measure here
         </button>
       )}
     </p>
