@@ -99,8 +99,9 @@ export const castingsOnTickets: Castings = {
         changes,
         names: NAMES,
       });
+      const material = changed.material as CastingRow['material'] | undefined;
+      const warnings = material === undefined ? [] : fitToMetal(ctx, row, material);
       db.step('casting', row.id, row.version, columnsOf(db, row, changed));
-      const warnings = changed.material === undefined ? [] : fitToMetal(ctx, castingId);
       const doubt = typeof changed.shopStamp === 'string' ? holdSameStamp(ctx, getCasting(db, castingId)) : null;
       const version = getCasting(db, castingId).version;
       const words = [
