@@ -2,6 +2,7 @@
 
 export const CHECK_IN = '#/counter/check-in';
 export const QUOTE = '#/counter/quote';
+export const QUICK = '#/counter/quick';
 /** Checking in for a customer we know. */
 export const checkInFor = (customer: number): string => `#/counter/check-in/for/${customer}`;
 export const ticketAddress = (number: number): string => `#/counter/ticket/${number}`;

@@ -1,7 +1,7 @@
 /** The counter's first page: who to ring now, what hangs on the day, what to chase. Every row leads to where it is done. */
 import { useLocation } from 'wouter';
 import { useAppQuery } from '../../client/use-app.ts';
-import { CHECK_IN, QUOTE } from '../../kit/addresses.ts';
+import { CHECK_IN, QUICK, QUOTE } from '../../kit/addresses.ts';
 import { Button, GoButton } from '../../kit/button.tsx';
 import { KeyHints } from '../../kit/key-hints.tsx';
 import { keysOf, useAct } from '../../kit/keyboard.ts';
@@ -33,6 +33,7 @@ export function HomeScreen() {
           <GoButton href={CHECK_IN} keys={keysOf('check-in')}>
             Check in castings
           </GoButton>
+          <Button href={QUICK}>Quick ticket</Button>
           <Button href={QUOTE} keys={keysOf('quote')}>
             Quote on the phone
           </Button>

@@ -11,6 +11,7 @@ const Asked = lazy(async () => ({ default: (await import('./asked/asked-screen.t
 const Ask = lazy(async () => ({ default: (await import('./asked/ask-screen.tsx')).AskScreen }));
 const Quote = lazy(async () => ({ default: (await import('./quote/quote-screen.tsx')).QuoteScreen }));
 const Customer = lazy(async () => ({ default: (await import('./customer/customer-screen.tsx')).CustomerScreen }));
+const Quick = lazy(async () => ({ default: (await import('./quick/quick-screen.tsx')).QuickScreen }));
 
 export function Routes() {
   return (
@@ -20,12 +21,18 @@ export function Routes() {
         <Route path="/counter/quote">
           <Quote />
         </Route>
+        <Route path="/counter/quick">
+          <Quick />
+        </Route>
         <Route path="/counter/customer/:id">{({ id }) => <Customer id={Number(id)} />}</Route>
         <Route path="/counter/check-in">
           <CheckIn />
         </Route>
         <Route path="/counter/check-in/for/:customer">
           {({ customer }) => <CheckIn customer={Number(customer)} />}
+        </Route>
+        <Route path="/counter/check-in/enquiry/:enquiry">
+          {({ enquiry }) => <CheckIn enquiry={Number(enquiry)} />}
         </Route>
         <Route path="/counter/check-in/:draft">{({ draft }) => <CheckIn draft={Number(draft)} />}</Route>
         <Route path="/counter/ticket/:number">{({ number }) => <Ticket number={Number(number)} />}</Route>

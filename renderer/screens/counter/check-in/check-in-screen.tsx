@@ -26,13 +26,16 @@ import { type CheckInTyped, isBegun } from './typed.ts';
 export function CheckInScreen({
   customer,
   draft,
+  enquiry,
 }: {
   /** From find: who it is for. */ customer?: number | undefined;
   draft?: number | undefined;
+  /** Number of the enquiry whose castings are here now. */
+  enquiry?: number | undefined;
 }) {
   const [, go] = useLocation();
   const { typed, set, setAside, clear } = useCheckInTyped();
-  const takingUp = useTakeUp(typed, set, { customer, draft });
+  const takingUp = useTakeUp(typed, set, { customer, draft, enquiry });
   const price = usePriceAndPromise(typed, set);
   const { command, troubles, send } = useSendCheckIn(typed, clear);
   const refused = placesOf(command.error?.reply.fields ?? {}, typed.castings);

@@ -94,6 +94,8 @@ export function checkInInput(typed: CheckInTyped, settings: FormatSettings, rush
       typed.signed === null ? null : { how: typed.signed, by: orNull(typed.customer.said || typed.customer.name) },
     signatureFile: typed.signed === 'drawn' && typed.signatureFile ? { sha256: typed.signatureFile } : null,
     draftId: typed.draft,
+    enquiryId: typed.enquiry ?? null,
+    like: typed.like ?? null,
   };
 }
 
@@ -112,7 +114,8 @@ export function customerInput({ customer }: Pick<CheckInTyped, 'customer'>): Inp
   };
 }
 
-function castingInput(casting: CastingTyped): CastingInput {
+/** A casting as the request takes it. */
+export function castingInput(casting: CastingTyped): CastingInput {
   return {
     ...(casting.type !== null && { type: casting.type }),
     ...(casting.type === null && casting.described && { described: describedInput(casting) }),

@@ -96,6 +96,9 @@ export type WishTyped = Readonly<{
 export type CheckInTyped = Readonly<{
   form: 1;
   draft: number | null;
+  /** The enquiry that now brings its castings, and the ticket whose limits are copied. Left out in older drafts. */
+  enquiry?: number | null;
+  like?: number | null;
   customer: Readonly<{
     id: number | null;
     name: string;

@@ -11,6 +11,7 @@ import type { Troubles } from '../request.ts';
 import type { CastingTyped, CheckInTyped } from '../typed.ts';
 import { BoxFields } from './box-fields.tsx';
 import css from './casting-list.module.css';
+import { LikeTicket } from './like-ticket.tsx';
 
 export function CastingList({ typed, set, troubles }: { typed: CheckInTyped; set: SetTyped; troubles: Troubles }) {
   const at = typed.castings.find((casting) => casting.key === typed.at);
@@ -43,6 +44,7 @@ export function CastingList({ typed, set, troubles }: { typed: CheckInTyped; set
           </Button>
         )}
       </div>
+      <LikeTicket set={set} />
       <BoxFields
         title="Boxes and trays of the whole job"
         boxes={typed.boxes}

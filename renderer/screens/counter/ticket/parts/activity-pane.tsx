@@ -11,6 +11,7 @@ import css from './activity-pane.module.css';
 
 export function ActivityPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName) => void }) {
   const format = useFormat();
+  const may = useMay();
   const said = [
     ...ticket.contacts.map((contact) => ({
       key: `c${contact.contactId}`,
@@ -26,7 +27,11 @@ export function ActivityPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (na
     })),
   ].toSorted((a, b) => b.at.localeCompare(a.at));
   return (
-    <Sheet title={said.length > 0 ? 'Calls and answers' : 'Activity'} scroll>
+    <Sheet
+      title={said.length > 0 ? 'Calls and answers' : 'Activity'}
+      end={may.has('tickets:edit') && <Button onPress={() => onPanel('call')}>Log a call</Button>}
+      scroll
+    >
       {said.length > 0 && (
         <>
           <ol className={css.list}>
@@ -85,7 +90,6 @@ function WayOn({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName)
           {(first && FORMS[first.go] === form && first.words) || 'Log a call'}
         </GoButton>
       )}
-      {form !== 'call' && <Button onPress={() => onPanel('call')}>Log a call</Button>}
       <Button keys={keysOf('print')} href={papersAddress(ticket.number)}>
         Print
       </Button>
