@@ -4,11 +4,11 @@ import { command, query } from '../kernel/contract.ts';
 import { CentsSchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
 import { BillView, ChargeWish, LineView, OperationWish, PackageWish, PartWish } from '../lines/contract.ts';
 
-export const MEANS = ['signature', 'text', 'email', 'phone', 'counter'] as const;
+const MEANS = ['signature', 'text', 'email', 'phone', 'counter'] as const;
 const Ticket = { ticketId: idOf<'ticket'>() };
 
 /** Who answered and how we know. The time is now unless another is typed. */
-export const AnswerFields = {
+const AnswerFields = {
   /** A person of the customer; null when somebody else answered. */
   personId: idOf<'customer_person'>().nullable().default(null),
   /** Their name, when they are nobody we know. */
@@ -22,7 +22,7 @@ export const AnswerFields = {
 } as const;
 
 /** What is answered: an estimate, or one option of added work. */
-export const QuestionRef = z.union([
+const QuestionRef = z.union([
   z.strictObject({ estimateId: idOf<'estimate'>() }),
   z.strictObject({ optionId: idOf<'added_work_option'>() }),
   /** A no to everything offered: the work waits or another question follows. */
@@ -109,7 +109,7 @@ export const ApprovalView = z.object({
   withdrawn: z.boolean(),
 });
 
-export const QuestionView = z.object({
+const QuestionView = z.object({
   id: idOf<'added_work'>(),
   version: z.int(),
   ...Ticket,

@@ -6,7 +6,7 @@ import { BillView } from '../lines/contract.ts';
 import { InvoiceRow } from '../money/contract.ts';
 import { TaxClassSchema } from '../rates/contract.ts';
 
-export const CREDIT_REASONS = ['price_error', 'quality', 'goodwill', 'core', 'return'] as const;
+const CREDIT_REASONS = ['price_error', 'quality', 'goodwill', 'core', 'return'] as const;
 
 /** Left out: everything unbilled. Castings: their lines, for a release of a part. Lines: exactly these. */
 const Which = {
@@ -42,7 +42,7 @@ const Held = z.object({
   applies: CentsSchema,
 });
 
-export const AccountUseView = z.object({
+const AccountUseView = z.object({
   customerId: idOf<'customer'>(),
   open: CentsSchema,
   unbilledAuthorised: CentsSchema,

@@ -149,7 +149,7 @@ export const LineView = z.object({
 });
 
 /** The sums of a document. Every one in cents; discounts are negative. */
-export const FiguresView = z.object({
+const FiguresView = z.object({
   labour: CentsSchema,
   labourDiscount: CentsSchema,
   rush: CentsSchema,

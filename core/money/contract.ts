@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { CentsSchema, DaySchema, idOf, MomentSchema, optionalWords, words } from '../kernel/schemas.ts';
 
-export const PAYMENT_KINDS = ['cash', 'card', 'transfer', 'cheque', 'other'] as const;
-export const MoneyWordSchema = z.enum(['credited', 'disputed', 'paid', 'overdue', 'part paid', 'invoiced']);
+const PAYMENT_KINDS = ['cash', 'card', 'transfer', 'cheque', 'other'] as const;
+const MoneyWordSchema = z.enum(['credited', 'disputed', 'paid', 'overdue', 'part paid', 'invoiced']);
 const Positive = CentsSchema.refine((value) => value > 0, 'Write an amount above 0.');
 
 /** An invoice in one row. */
@@ -46,7 +46,7 @@ export const PaymentRow = z.object({
   reverses: z.string().nullable(),
 });
 
-export const AgeRowView = z.object({
+const AgeRowView = z.object({
   current: CentsSchema,
   '1-30': CentsSchema,
   '31-60': CentsSchema,

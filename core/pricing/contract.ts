@@ -14,7 +14,16 @@ import {
   SeenVersion,
   words,
 } from '../kernel/schemas.ts';
-import { BillView, ChargeWish, LineView, OperationWish, PackageWish, PartWish } from '../lines/contract.ts';
+import {
+  BillView,
+  ChargeWish,
+  LineView,
+  OperationWish,
+  PackageWish,
+  PartWish,
+  QuoteLine,
+  RefusalView,
+} from '../lines/contract.ts';
 
 const MATERIALS = ['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other', 'not_known'] as const;
 const Price = PriceE4Schema.refine((value) => value >= 0, 'A price is not below 0.');
@@ -40,43 +49,6 @@ export const QuoteCasting = z.strictObject({
   operations: z.array(OperationWish).max(80).default([]),
   packages: z.array(PackageWish).max(10).default([]),
   parts: z.array(PartWish).max(80).default([]),
-});
-
-/** Why a wish cannot be had on a casting, with what does fit. Also the shape of the refusal of `pricing/add-operations`. */
-export const RefusalView = z.object({
-  castingKey: z.string(),
-  operationKindId: idOf<'operation_kind'>().nullable(),
-  packageId: idOf<'package'>().nullable(),
-  /** "ALUMINIUM: no caustic. Use the aluminium-safe wash." */
-  words: z.string(),
-  /** True: no price in force, or a count nobody gave; the casting itself does not refuse it. */
-  priceOnly: z.boolean(),
-  fits: z.array(z.object({ operationKindId: idOf<'operation_kind'>(), words: z.string() })),
-});
-
-/** A line of a quote: like a line of a ticket, without its history. */
-export const QuoteLine = LineView.pick({
-  kind: true,
-  operationKindId: true,
-  packageId: true,
-  words: true,
-  shopWords: true,
-  quantity: true,
-  per: true,
-  unit: true,
-  quantityWords: true,
-  unitPrice: true,
-  factors: true,
-  priceWords: true,
-  factorWords: true,
-  working: true,
-  amount: true,
-  taxClass: true,
-  inside: true,
-}).extend({
-  castingKey: z.string().nullable(),
-  /** A person has to say how many (hours, holes, pins) before it counts. */
-  asksQuantity: z.boolean(),
 });
 
 export const EstimateView = z.object({

@@ -14,7 +14,7 @@ import {
 import { FACTOR_FACTS, STANDARD_LIST, TAX_CLASSES } from './compute.ts';
 
 export const TaxClassSchema = z.enum(TAX_CLASSES);
-export const ChargeUnit = z.string();
+const ChargeUnit = z.string();
 
 const CASTING_KINDS = [
   'head',
@@ -32,7 +32,7 @@ const Amount = CentsSchema.refine((value) => value >= 0, NotNegative);
 const ListName = words(40, 'the name of the price list');
 
 /** What a price is for: an operation on a kind of casting, or a package on one casting type. */
-export const PricedThing = z.union([
+const PricedThing = z.union([
   z.strictObject({ operationKindId: idOf<'operation_kind'>(), castingKind: z.enum(CASTING_KINDS) }),
   z.strictObject({ packageId: idOf<'package'>(), castingTypeId: idOf<'casting_type'>() }),
 ]);
@@ -48,7 +48,7 @@ const PriceOnDay = z.object({
   next: z.object({ price: PriceE4Schema, from: DaySchema }).nullable(),
 });
 
-export const FactorView = z.object({
+const FactorView = z.object({
   id: idOf<'factor'>(),
   version: z.int(),
   code: z.string(),
@@ -64,7 +64,7 @@ export const FactorView = z.object({
   touches: z.array(z.string()),
 });
 
-export const TaxView = z.object({
+const TaxView = z.object({
   id: idOf<'tax_rate'>(),
   version: z.int(),
   code: z.string(),

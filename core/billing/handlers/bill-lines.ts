@@ -122,7 +122,7 @@ function termsOf(
 }
 
 /** A line with what it is billed at: worked hours where they are known. */
-export function lineView({ facts, view }: Draft['chosen'][number]): View {
+function lineView({ facts, view }: Draft['chosen'][number]): View {
   const hours = facts.actualAmount !== null && view.actualSeconds !== null ? view.actualSeconds : view.quantity;
   const terms = { ...view, quantity: hours, lineMinimum: 0 as never };
   const { quantityWords, working } = lineWords(terms, view.unit);

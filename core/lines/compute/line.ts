@@ -31,10 +31,9 @@ export const LINE_KINDS = [
 ] as const;
 export type LineKind = (typeof LINE_KINDS)[number];
 
-/** What the divisor of a quantity is: pieces by one, hours in seconds, inches in nanometres. */
+/** What the divisor of a quantity is: pieces by one, hours in seconds. Inches of a weld are 25 400 000 nanometres. */
 export const PER_PIECE = 1;
 export const PER_HOUR = 3600;
-export const PER_INCH = 25_400_000;
 
 export type LineFactor = Readonly<{ code: string; factor: Factor }>;
 
@@ -94,6 +93,3 @@ export const subletAmount = (cost: Cents, markup: BasisPoints): Cents =>
 export const isLabour = (line: Readonly<{ kind: LineKind; taxClass: TaxClass }>): boolean =>
   (line.kind === 'operation' || line.kind === 'package' || line.kind === 'hourly') &&
   LABOUR_CLASSES.includes(line.taxClass);
-
-/** The unit price of an amount charged as one piece. */
-export const priceOfAmount = (amount: Cents): PriceE4 => priceE4(amount * 100);

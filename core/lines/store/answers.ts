@@ -89,8 +89,6 @@ export function listAskedLines(db: ReadDb, ticket: TicketId): Set<number> {
   ]);
 }
 
-export type ApprovalRow = ReturnType<typeof listApprovals>[number];
-
 /** Answers with the people of them, latest first. */
 export const listApprovals = (db: ReadDb, ticket: TicketId) =>
   db.all(
@@ -195,11 +193,3 @@ export function insertAddedWork(
 
 export const insertOption = (db: WriteDb, row: NewRow<'added_work_option'>): Id<'added_work_option'> =>
   db.add('added_work_option', row);
-
-/** No longer open: answered, or replaced. @returns the new version */
-export const closeAddedWork = (
-  db: WriteDb,
-  id: AddedWorkId,
-  seen: number,
-  at: NewRow<'added_work'>['asked_at'],
-): number => db.step('added_work', id, seen, { closed_at: at ?? null });

@@ -66,7 +66,7 @@ type TypeRow = Readonly<
 >;
 
 /** Counts by name, `valves` (intake and exhaust) included. */
-export const countsOf = (row: Readonly<Record<(typeof COUNTS)[number], number>>): Record<string, number> => ({
+const countsOf = (row: Readonly<Record<(typeof COUNTS)[number], number>>): Record<string, number> => ({
   ...Object.fromEntries(COUNTS.map((name) => [name, row[name]])),
   valves: row.intake_valves + row.exhaust_valves,
 });

@@ -90,7 +90,7 @@ export function readBillTerms(db: ReadDb, customer: CustomerId | null, on: Day, 
 }
 
 /** Taxes of a day, with the certificate of a customer who is exempt on that day. */
-export function readTaxTerms(db: ReadDb, customer: CustomerId | null, on: Day): TaxTerm[] {
+function readTaxTerms(db: ReadDb, customer: CustomerId | null, on: Day): TaxTerm[] {
   const certificates = new Map(
     customer === null
       ? []
@@ -162,7 +162,7 @@ function moneyLine(line: WorkLine, { asked, billed, ordered }: Seen): MoneyLine 
 }
 
 /** What the worked hours of a line come to; null while they are not known, and for lines not sold by the hour. */
-export const actualAmount = (line: WorkLine): MoneyLine['actualAmount'] =>
+const actualAmount = (line: WorkLine): MoneyLine['actualAmount'] =>
   line.per === PER_HOUR && line.actualSeconds !== null ? lineAmount({ ...line, quantity: line.actualSeconds }) : null;
 
 /** Lines that have a part or outside work of their own, and those of them that are ordered, here or out. */

@@ -85,7 +85,7 @@ export const accounts: Accounts = {
 };
 
 /** An invoice in one row. */
-export function invoiceRow(row: InvoiceBalance, today: Day, ageFrom: 'due' | 'issued'): z.output<typeof InvoiceRow> {
+function invoiceRow(row: InvoiceBalance, today: Day, ageFrom: 'due' | 'issued'): z.output<typeof InvoiceRow> {
   const { credited: _credited, disputed: _disputed, ...shown } = row;
   return {
     ...shown,

@@ -213,7 +213,7 @@ const touchedBy = (ticket: TicketId, other: TicketId | null): TicketId[] =>
   other === null || other === ticket ? [ticket] : [ticket, other];
 
 /** A payment with what it was applied to. */
-export function paymentRow(db: ReadDb, payment: PaymentLeft): z.output<typeof PaymentRow> {
+function paymentRow(db: ReadDb, payment: PaymentLeft): z.output<typeof PaymentRow> {
   const row = db.one(
     db.q
       .selectFrom('payment as p')
