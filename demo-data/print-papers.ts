@@ -12,7 +12,7 @@ import { type Replay, send } from './replay.ts';
 type Wish = InputOf<App['documents/print-paper']>['wish'];
 
 /** Tickets of the stories that are told; between them they have every kind of paper. */
-const TICKETS = [20417, 20455, 20496];
+const TICKETS = [20417, 20455, 20496, 20488, 20509, 20527, 20571, 20610, 20641, 20684, 20828, 20261];
 
 const KINDS: readonly Wish['paper'][] = [
   'drop-off',
@@ -66,14 +66,17 @@ async function wishesOf(replay: Replay, number: number): Promise<Wish[]> {
   if (!reply.ok) return [];
   const ticket = await send(replay, 'tickets/get-ticket', { number });
   const { ticketId } = ticket;
-  const { payments } = await send(replay, 'payments/list-payments', { ticketId }).catch(() => ({payments: []}));
+  const { customerId } = ticket.customer;
+  const { payments } = await send(replay, 'payments/list-payments', { customerId });
+  const here =
+    ticket.castings.some(({ word }) => word !== 'released') || ticket.containers.some(({ outAt }) => outAt === null);
   const hasBags = ticket.containers.length > 0 || ticket.castings.some(({ containers }) => containers.length > 0);
   return [
     { paper: 'drop-off', ticketId },
     { paper: 'claim-ticket', ticketId },
     { paper: 'casting-tag', ticketId, spares: 1 },
     ...(hasBags ? [{ paper: 'bag-tag' as const, ticketId, spares: 1 }] : []),
-    { paper: 'ready-label', ticketId },
+    ...(here ? [{ paper: 'ready-label' as const, ticketId }] : []),
     ...ticket.castings.flatMap(({ castingId }): Wish[] => [
       { paper: 'traveller', castingId },
       { paper: 'build-sheet', castingId },

@@ -5,8 +5,9 @@ import { makeStory, type Story } from './stories/kit.ts';
 import { dayJob } from './stories/s01.ts';
 import { crackAndWeld } from './stories/s02.ts';
 import { wrongMetal } from './stories/s04.ts';
+import { theDay } from './stories/today.ts';
 
-const STORIES: readonly ((story: Story) => Promise<void>)[] = [dayJob, crackAndWeld, wrongMetal];
+const STORIES: readonly ((story: Story) => Promise<void>)[] = [dayJob, crackAndWeld, wrongMetal, theDay];
 
 /** Play every story that the program can reach. */
 export async function playStories(replay: Replay): Promise<void> {
