@@ -7,7 +7,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { create, type Font } from 'fontkit';
+import { create, type Font, type GlyphRun } from 'fontkit';
 
 const FACES = {
   text: 'SofiaSans-Regular.ttf',
@@ -52,25 +52,42 @@ export type Face = Readonly<{
   has(codePoint: number): boolean;
   /** Width in em of text whose characters the face has. */
   widthOf(text: string): number;
-  /** Forget which character a glyph was first used for, so that one document leaves no trace in the next. */
-  forget(): void;
 }>;
 export type Fonts = Readonly<Record<FaceName, Face>>;
 
 /** Words measured before are remembered; past this many the memory starts anew. */
-const MOST_REMEMBERED = 20_000;
+const MOST_REMEMBERED = 10_000;
 
-/** The same font with its own memory of glyphs and its own name. It must be made before the font is first used. */
+/**
+ * The same font with its own name and its own memory of laid out lines. It must be made before the font is first used.
+ *
+ * The font remembers for each glyph the character it was first laid out for; that is forgotten before every new line, so
+ * what a line says depends on the line alone and a remembered line may serve every later document.
+ */
 function ownMemory(font: Font, script: string): Font {
-  const own = { _glyphs: { value: {}, writable: true }, postscriptName: { value: `${font.postscriptName}-${script}` } };
-  return Object.create(font, own) as Font;
+  const lines = new Map<string, GlyphRun>();
+  const own: Font = Object.create(font, {
+    _glyphs: { value: {}, writable: true },
+    postscriptName: { value: `${font.postscriptName}-${script}` },
+    layout: {
+      value: (line: string) => {
+        const known = lines.get(line);
+        if (known) return known;
+        Object.assign(own, { _glyphs: {} });
+        const run = font.layout.call(own, line, FEATURES);
+        if (lines.size >= MOST_REMEMBERED) lines.clear();
+        lines.set(line, run);
+        return run;
+      },
+    },
+  });
+  return own;
 }
 
 function openFace(folder: string, name: FaceName): Face {
   const font = create(readFileSync(join(folder, FACES[name])));
   if (!('hasGlyphForCodePoint' in font)) throw new Error(`${FACES[name]} holds several fonts; one is wanted`);
   const fonts = Object.fromEntries(SCRIPTS.map((script) => [script, ownMemory(font, script)])) as Face['fonts'];
-  // Measuring has a memory of its own: what was measured before must not show in what is drawn.
   const measured = ownMemory(font, 'measured');
   const widths = new Map<string, number>();
   return {
@@ -86,9 +103,6 @@ function openFace(folder: string, name: FaceName): Face {
       if (widths.size >= MOST_REMEMBERED) widths.clear();
       widths.set(text, width);
       return width;
-    },
-    forget() {
-      for (const script of SCRIPTS) Object.assign(fonts[script], { _glyphs: {} });
     },
   };
 }

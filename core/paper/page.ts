@@ -58,7 +58,6 @@ export function openFile(
   });
   // pdfkit takes an opened face as it is; its types know only files and bytes.
   for (const name of FACE_NAMES) {
-    fonts[name].forget();
     for (const script of SCRIPTS) {
       doc.registerFont(fontName(name, script), fonts[name].fonts[script] as unknown as ArrayBuffer);
     }

@@ -28,10 +28,10 @@ export function drawBuildSheet(fonts: Fonts, paper: BuildSheetPaper): Promise<Ui
     { label: 'Finished', value: paper.finished },
     { label: 'Units', value: paper.units, share: 0.7 },
   ];
-  place(pen, titleBlock(pen, facts, widthOf(pen)), 6);
+  place(pen, titleBlock(pen, facts, widthOf(pen)), 3);
   for (const [index, grid] of paper.tables.entries()) {
     readingGrid(pen, grid);
-    leave(pen, 3);
+    leave(pen, 2);
     place(pen, tableNote(pen, grid, widthOf(pen), index === 0), 4);
   }
   inPairs(pen, paper.facts, drawFacts);
@@ -39,7 +39,7 @@ export function drawBuildSheet(fonts: Fonts, paper: BuildSheetPaper): Promise<Ui
   signatures(
     pen,
     paper.signatures.map(({ label, written }) => ({ label, written })),
-    8,
+    4,
   );
   ruledParagraph(pen, paper.disclaimer);
   return finishSheet(pen, paper.head, title);
@@ -63,7 +63,6 @@ function inPairs<T>(pen: Pen, items: readonly T[], draw: (pen: Pen, item: T) => 
       (left) => first && draw(left, first),
       (right) => second && draw(right, second),
     );
-    leave(pen, 3);
   }
 }
 

@@ -1,14 +1,18 @@
 /** What an added-work request shows: the finding, the ways to go with their prices, what a stop costs and why. */
+
+import { formatDay, formatTime } from '../../kernel/format.ts';
 import type { AddedWorkId } from '../../kernel/ids.ts';
+import { cents } from '../../kernel/units.ts';
 import { agreedSoFar, type TicketMoney } from '../../lines/compute/ticket-bill.ts';
 import { getAddedWork, listOptionsOf } from '../../lines/store/answers.ts';
 import { priceStop, readStopBook } from '../../lines/store/stops.ts';
 import { readTicketMoney } from '../../lines/store/ticket-money.ts';
-import { listPromises } from '../../tickets/store.ts';
-import { list, longDayTime, sentence } from '../compute/words.ts';
+import { openDayAfter } from '../../tickets/compute/open-days.ts';
+import { calendarOf, listPromises } from '../../tickets/store.ts';
+import { joinAlike, list, sentence } from '../compute/words.ts';
 import type { AddedWorkPaper, MoneyLine } from '../contract/papers.ts';
 import { getPrintedCasting, type PrintedCasting, pieceWords, tagOf } from './castings.ts';
-import { drawPrinted } from './drawing.ts';
+import { drawFinding } from './drawing.ts';
 import { fileMark } from './files.ts';
 import { partyOf, readTicketPeople } from './people.ts';
 import type { Scene } from './scene.ts';
@@ -39,7 +43,7 @@ export function readAddedWork(scene: Scene, id: AddedWorkId): Omit<AddedWorkPape
     found: question.words,
     foundMore: findingWords(scene, question, casting),
     ...readingOf(scene, question),
-    drawing: drawPrinted(db, casting, []),
+    drawing: drawFinding(db, casting, spotsOf(scene, question)),
     ...(photo && { photo }),
     ways: listOptionsOf(db, id).map((option) => wayOf(scene, question, option)),
     ...soFarOf(scene, question, money),
@@ -50,6 +54,18 @@ export function readAddedWork(scene: Scene, id: AddedWorkId): Omit<AddedWorkPape
     signFor: people.customer.printName,
   };
 }
+
+/** Places the findings name. */
+const spotsOf = ({ db }: Scene, question: Question) =>
+  db.all(
+    db.q
+      .selectFrom('added_work_finding as a')
+      .innerJoin('finding as f', 'f.id', 'a.finding_id')
+      .innerJoin('spot as s', 's.id', 'f.spot_id')
+      .select(['s.kind', 's.label', 's.cylinder'])
+      .where('a.added_work_id', '=', question.id)
+      .orderBy('f.id'),
+  );
 
 /** Who found it, when, in which step, and how many pictures are kept. */
 function findingWords(scene: Scene, question: Question, casting: PrintedCasting): string[] {
@@ -153,10 +169,16 @@ function wayOf(scene: Scene, question: Question, option: Option): AddedWorkPaper
 
 function dateOf(scene: Scene, question: Question, option: Option): string {
   if (option.kind === 'stop_all') return 'collect when packed';
-  const promise = listPromises(scene.db, question.ticket_id).at(-1);
-  if (!promise) return option.days_more === 0 ? 'as agreed' : `${option.days_more} days more`;
-  if (option.days_more === 0) return longDayTime(promise.on_day, promise.at_minute, scene.settings).replace(/,.*$/, '');
-  return `${option.days_more} ${option.days_more === 1 ? 'day' : 'days'} more`;
+  // The promise that stood when the question was put.
+  const asked = question.asked_at ?? question.created_at;
+  const promise = listPromises(scene.db, question.ticket_id).findLast(({ created_at }) => created_at <= asked);
+  const more = `${option.days_more} ${option.days_more === 1 ? 'day' : 'days'} more`;
+  if (!promise) return option.days_more === 0 ? 'as agreed' : more;
+  const day =
+    option.days_more === 0
+      ? promise.on_day
+      : openDayAfter(calendarOf(scene.db, 'bench'), promise.on_day, option.days_more);
+  return `${formatDay(day)}, ${formatTime(promise.at_minute, scene.settings)}`;
 }
 
 /** Warranty of each way, and what a repair that fails its test costs. Common practice, no source. */
@@ -179,10 +201,25 @@ function smallOf(option: Option): string[] {
 /** What "to pay if stopped" is made of, as it stands now. */
 function soFarOf(scene: Scene, question: Question, money: TicketMoney): Pick<AddedWorkPaper, 'soFar' | 'soFarTotal'> {
   const { bill, kept } = priceStop(readStopBook(scene.db, question.ticket_id, money), 'everything');
-  const lines: MoneyLine[] = kept.map(({ line, amount, working }) => ({
-    words: list([line.words, working]),
-    amount: scene.money(amount),
-  }));
+  const asked = listOptionsOf(scene.db, question.id).find(({ kind }) => kind === 'stop_all')?.new_total_cents;
+  if (asked !== undefined && asked !== bill.figures.beforeTax) {
+    // More was done since: the price of the day it was asked stands beside no list of another day.
+    return { soFar: [{ words: 'as reckoned when you were asked', amount: scene.money(asked) }], soFarTotal: [] };
+  }
+  const lines = joinAlike(
+    kept.map(({ line, amount, working }) => ({
+      words: sentence(list([line.words, working])),
+      tags: line.castingIds,
+      units: '',
+      price: '',
+      amount,
+    })),
+  ).map(
+    ({ words, count, amount }): MoneyLine => ({
+      words: count > 1 ? `${words}, ${count} castings` : words,
+      amount: scene.money(cents(amount)),
+    }),
+  );
   const derived = bill.derived.map(({ words, amount }) => ({ words, amount: scene.money(amount) }));
   return {
     soFar:

@@ -67,13 +67,25 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
   };
 }
 
+/** As found and after say the same: one row is enough. */
+const isRepeated = (row: SheetRow, rows: readonly SheetRow[]): boolean =>
+  row.stage === 'before' &&
+  rows.some(
+    (other) =>
+      other.stage === 'after' &&
+      other.quantity === row.quantity &&
+      other.point === row.point &&
+      other.cells.every((cell, index) => cell.text === row.cells[index]?.text),
+  );
+
 const isRead = (cell: Cell): boolean =>
   cell.text !== '' && (cell.state === 'read' || cell.state === 'computed' || cell.state === 'not applicable');
 
 /** Only rows in which something stands; none of a table in which nobody read anything, whatever the catalogue could compute. */
 function onlyRead(sheet: Sheet): Sheet {
   const wasUsed = sheet.rows.some((row) => row.cells.some(({ state }) => state === 'read'));
-  return { ...sheet, rows: wasUsed ? sheet.rows.filter((row) => row.cells.some(isRead)) : [] };
+  const rows = sheet.rows.filter((row) => row.cells.some(isRead));
+  return { ...sheet, rows: wasUsed ? rows.filter((row) => !isRepeated(row, rows)) : [] };
 }
 
 function tableOf(sheet: Sheet): BuildSheetPaper['tables'][number] {

@@ -18,7 +18,26 @@ export function drawPrinted(db: ReadDb, casting: PrintedCasting, marks: readonly
   return drawCasting(drawnType(db, casting), { view, balloons });
 }
 
-function drawnType(db: ReadDb, casting: PrintedCasting): DrawnType {
+type Spot = Readonly<{ kind: string; label: string; cylinder: number | null }>;
+
+/** The casting with a lettered ring at each place of a finding. */
+export function drawFinding(db: ReadDb, casting: PrintedCasting, spots: readonly Spot[]): Drawing {
+  const type = drawnType(db, casting);
+  const plain = drawCasting(type);
+  const balloons = spots.flatMap((spot, index) => {
+    const label = engineLabel(spot, casting, type.numbering);
+    const place = plain.spots.find((one) => one.kind === spot.kind && one.label === label);
+    if (!place) return [];
+    const at = { x: (place.x * FULL) / plain.width, y: (place.y * FULL) / plain.height };
+    return [{ label: String.fromCharCode(65 + index), x: Math.round(at.x), y: Math.round(at.y) }];
+  });
+  return drawCasting(type, { balloons });
+}
+
+/** Marks are kept in ten thousandths of the picture. */
+const FULL = 10_000;
+
+function drawnType(db: ReadDb, casting: PrintedCasting): DrawnType & Readonly<{ numbering: string | null }> {
   const type = db.one(
     db.q
       .selectFrom('casting_type as t')
@@ -53,5 +72,6 @@ function drawnType(db: ReadDb, casting: PrintedCasting): DrawnType {
       }),
     ),
     waterJacket: type?.water_jacket === 1,
+    numbering: type?.numbering ?? null,
   };
 }

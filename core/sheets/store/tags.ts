@@ -1,4 +1,5 @@
 /** What tags and ready labels say. */
+import { ruleBroken } from '../../kernel/errors.ts';
 import type { CastingId, ContainerId, TicketId } from '../../kernel/ids.ts';
 import { placeOfCasting, placeOfContainer } from '../../racks/store.ts';
 import { listPromises } from '../../tickets/store.ts';
@@ -37,6 +38,17 @@ const spare = (kind: TagPaper['kind'], stock: TagStock): TagPaper => ({
 const spares = (kind: TagPaper['kind'], { stock, spares: count }: TagWish): TagPaper[] =>
   Array.from({ length: count }, () => spare(kind, stock));
 
+/** @throws AppError `rule-broken` `sheets/nothing-to-print` when there would be no tag on it */
+function sheetOf({ layout }: TagWish, tags: readonly TagPaper[]): Omit<TagsPaper, 'head'> {
+  if (tags.length === 0) {
+    throw ruleBroken(
+      'sheets/nothing-to-print',
+      'Nothing of this ticket takes a tag yet. Add a casting or a bag, or print spares.',
+    );
+  }
+  return { layout, tags };
+}
+
 /** Tags of castings in the order of the ticket. @param only castings wanted; empty for all */
 export function readCastingTags(
   scene: Scene,
@@ -49,7 +61,7 @@ export function readCastingTags(
     (one) => wish.castings.length === 0 || wish.castings.includes(one.id),
   );
   const tags = castings.map((casting) => castingTag(scene, casting, whose, wish.stock));
-  return { layout: wish.layout, tags: [...tags, ...spares('casting', wish)] };
+  return sheetOf(wish, [...tags, ...spares('casting', wish)]);
 }
 
 function castingTag(scene: Scene, casting: PrintedCasting, whose: string, stock: TagStock): TagPaper {
@@ -128,7 +140,7 @@ export function readBagTags(
       bar: OWNER_BARS[container.owner_mark] || (keepsOrder(scene, container) ? 'KEEP IN ORDER' : ''),
     };
   });
-  return { layout: wish.layout, tags: [...tags, ...spares('container', wish)] };
+  return sheetOf(wish, [...tags, ...spares('container', wish)]);
 }
 
 const titleOf = ({ contents, count }: PrintedContainer): string =>
@@ -168,5 +180,11 @@ export function readReadyLabels(
       weight: '',
     }));
   const all = [...castings, ...containers];
+  if (all.length === 0) {
+    throw ruleBroken(
+      'sheets/nothing-to-print',
+      'Nothing of this ticket stands here any more. There is nothing to label.',
+    );
+  }
   return { ...wish, labels: all.map((label, index) => ({ ...label, piece: `${index + 1} of ${all.length}` })) };
 }

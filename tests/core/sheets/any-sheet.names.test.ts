@@ -31,6 +31,16 @@ describe.skipIf(lacks('pdftotext'))('drawPaper', () => {
     expect(textOf(bytes)).toContain(name);
   });
 
+  it('leaves no trace of one paper in the next, though scripts share outlines', async () => {
+    const latin = { ...papers.invoice, to: { name: 'Pram & Thole, Patina, Sluice', lines: [] } };
+    const before = await drawPaper(fonts, 'invoice', latin);
+    await drawPaper(fonts, 'invoice', { ...papers.invoice, to: { name: 'Речников Ρ Стоян', lines: [] } });
+    const after = await drawPaper(fonts, 'invoice', latin);
+
+    expect(Buffer.compare(before, after)).toBe(0);
+    expect(textOf(after)).toContain('Pram & Thole, Patina, Sluice');
+  });
+
   it('draws a box for each sign the faces lack, keeps the letters around it, and does not fail', async () => {
     const name = 'Ana 🛠️ Mill 李 שלום Ltd\u202e\u0007';
     const bytes = await drawPaper(fonts, 'invoice', { ...papers.invoice, to: { name, lines: [] } });

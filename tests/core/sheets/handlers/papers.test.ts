@@ -118,4 +118,19 @@ describe('sheets/get-paper', () => {
 
     expect(error.kind).toBe('not-found');
   });
+
+  it('refuses a sheet of tags or labels with nothing on it', async () => {
+    const shop = await startTestHost();
+    const made = await checkInPair(shop);
+    shop.sqlite
+      .prepare('UPDATE casting SET out_at = ? WHERE ticket_id = ?')
+      .run('2026-03-09T14:00:00.000Z', made.ticketId);
+    shop.sqlite
+      .prepare('UPDATE container SET out_at = ? WHERE ticket_id = ?')
+      .run('2026-03-09T14:00:00.000Z', made.ticketId);
+
+    const error = await shop.refuse('sheets/get-paper', { wish: { paper: 'ready-label', ticketId: made.ticketId } });
+
+    expect(error).toMatchObject({ code: 'sheets/nothing-to-print', kind: 'rule-broken' });
+  });
 });
