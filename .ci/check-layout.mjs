@@ -99,9 +99,9 @@ function checkTestsHaveSources() {
     .map((test) => `${test}: its source is gone (${sourcesOf(test)[0]})`);
 }
 
-/** A role file that does something: not only types, and not the list of a folder of the same name. */
+/** A compute or a sheet that does something: not only types, and not the list of a folder of the same name. */
 function needsTest(path) {
-  if (!/^core\/[^/]+\/(compute|handlers|[a-z0-9-]+-sheet)(\/[a-z0-9-]+)?\.ts$/.test(path)) {
+  if (!/^core\/[^/]+\/(compute|[a-z0-9-]+-sheet)(\/[a-z0-9-]+)?\.ts$/.test(path)) {
     return false;
   }
   const isListOfFolder = existsSync(join(root, path.replace(/\.ts$/, '')));
@@ -114,6 +114,21 @@ function checkSourcesHaveTests() {
     .filter((path) => features.includes(path.split('/')[1]) && needsTest(path))
     .filter((path) => !tested.has(path))
     .map((path) => `${path}: has no test (tests/${path.replace(/\.ts$/, '.test.ts')})`);
+}
+
+/** Handlers are proven by what is asked of them: the name of each request stands in a test or in a helper of tests. */
+function checkRequestsHaveTests() {
+  const tests = files
+    .filter((path) => /^tests\/.*\.tsx?$/.test(path))
+    .map(read)
+    .join('\n');
+  return files
+    .filter((path) => /^core\/[^/]+\/contract(\.ts|\/[a-z0-9-]+\.ts)$/.test(path))
+    .flatMap((path) =>
+      [...read(path).matchAll(/^ {2}'([a-z-]+\/[a-z-]+)': (?:query|command)\(/gm)].map(([, name]) => ({ path, name })),
+    )
+    .filter(({ name }) => !tests.includes(`'${name}'`))
+    .map(({ path, name }) => `${path}: no test asks for ${name}`);
 }
 
 function checkMigrationsThatMoveRows() {
@@ -142,6 +157,7 @@ const complaints = [
   checkNames,
   checkTestsHaveSources,
   checkSourcesHaveTests,
+  checkRequestsHaveTests,
   checkMigrationsThatMoveRows,
   checkLengths,
 ].flatMap((check) => check());
