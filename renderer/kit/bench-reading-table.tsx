@@ -247,7 +247,7 @@ function Content({
           <Beside cell={cell} roomy={roomy} />
         </span>
       ))}
-      {caret && <i className={css.caret} aria-hidden="true" />}
+      {caret && !cell?.lines.length && <i className={css.caret} aria-hidden="true" />}
     </>
   );
 }

@@ -34,8 +34,10 @@ export function layScale({ low, high, target, value, perUnit }: ScaleInput): Sca
   if (first === undefined) return null;
   const least = Math.min(...known);
   const most = Math.max(...known);
-  const span = most > least ? most - least : oneSided(first, value);
-  let from = least - span * 0.7;
+  const span = most > least ? most - least : oneSided(first, value, low === null);
+  // What may be at most a little is read from nought.
+  const fromNought = low === null && target === null && high !== null && high > 0 && (value === null || value >= 0);
+  let from = fromNought ? 0 : least - span * 0.7;
   let to = most + span * 0.7;
   if (value !== null && value < from && value > from - 2 * span) from = value - span * 0.15;
   if (value !== null && value > to && value < to + 2 * span) to = value + span * 0.15;
@@ -47,8 +49,8 @@ export function layScale({ low, high, target, value, perUnit }: ScaleInput): Sca
 }
 
 /** Room around a single limit: enough to see the value and the limit apart, or a little of the size itself. */
-const oneSided = (limit: number, value: number | null): number =>
-  Math.max(value === null ? 0 : Math.abs(value - limit), Math.abs(limit) / 200, 1);
+const oneSided = (limit: number, value: number | null, upper: boolean): number =>
+  Math.max(value === null ? 0 : Math.abs(value - limit), Math.abs(limit) / (upper ? 1.5 : 200), 1);
 
 /** The smallest step of 1, 2 or 5 times a power of ten of the shown unit that is at least `least`. */
 function stepOf(least: number, perUnit: number): { size: number; decimals: number } {

@@ -54,8 +54,8 @@ function Casting({ bench }: { bench: BenchCasting }) {
           <Button href={readingsAddress(bench.tag)}>Readings</Button>
           <Button href={photosAddress(bench.tag)}>Arrival photos, {bench.photos.length}</Button>
           {left.length === 0 && (
-            <Button kind="go" href={signOffAddress(bench.tag)}>
-              Sign off
+            <Button kind={SIGNED.includes(bench.word) ? 'plain' : 'go'} href={signOffAddress(bench.tag)}>
+              {SIGNED.includes(bench.word) ? 'Signatures' : 'Sign off'}
             </Button>
           )}
           <Button kind="found" href={foundAddress(bench.tag)}>
@@ -66,6 +66,9 @@ function Casting({ bench }: { bench: BenchCasting }) {
     </div>
   );
 }
+
+/** Words of a casting whose signature stands, or will never be. */
+const SIGNED: readonly string[] = ['signed off', 'staged', 'released', 'scrap'];
 
 /** What stops the whole casting, and paper that is out of date. */
 function Stops({ bench }: { bench: BenchCasting }) {

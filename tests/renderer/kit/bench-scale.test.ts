@@ -31,6 +31,12 @@ describe('layScale', () => {
     expect((scale?.place(35_250_000) ?? 0) - (scale?.place(34_750_000) ?? 0)).toBeGreaterThan(0.3);
   });
 
+  it('reads what may be at most a little from nought', () => {
+    const scale = layScale({ low: null, high: 60_000, target: null, value: 20_000, perUnit: MM });
+    expect(scale?.from).toBe(0);
+    expect(scale?.place(60_000)).toBeGreaterThan(0.5);
+  });
+
   it('has nothing to show without a limit and without a target', () => {
     expect(layScale({ low: null, high: null, target: null, value: 5, perUnit: MM })).toBeNull();
   });

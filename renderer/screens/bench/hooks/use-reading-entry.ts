@@ -52,6 +52,9 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
   const { refused } = entriesAt(entries, place);
   const before = lastTyped.current ?? figureBefore(sheet, order, spot);
 
+  // After sign-off nothing is typed here: the casting is reopened first.
+  const open = !sheet.locked;
+
   function take(text: string, sure: boolean) {
     setAsked(null);
     if (spot) keep(spot, text, sure);
@@ -96,8 +99,8 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
     same: before === null || !spot ? undefined : () => take(before, false),
     all: before === null && typing === '' ? undefined : all,
     undo: last && { words: last.text, onPress: goBack },
-    takeBack: spot?.cell?.reading && typing === '' ? () => takeBack(spot) : undefined,
-    notHere: spot && spot.cell?.state === 'not measured' && typing === '' ? () => skip(spot) : undefined,
+    takeBack: open && spot?.cell?.reading && typing === '' ? () => takeBack(spot) : undefined,
+    notHere: open && spot && spot.cell?.state === 'not measured' && typing === '' ? () => skip(spot) : undefined,
   };
 }
 

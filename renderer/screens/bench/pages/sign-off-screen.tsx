@@ -1,5 +1,6 @@
 /** Signing a casting off: what is not done, not measured, failed or too close, and who decides; then name and PIN. */
 
+import { useState } from 'react';
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
 import { newKey } from '../../../client/client.ts';
@@ -7,6 +8,7 @@ import { useAppQuery, useClient } from '../../../client/use-app.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { benchAddress } from '../../../kit/addresses.ts';
 import { Button } from '../../../kit/button.tsx';
+import { Field } from '../../../kit/field.tsx';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
@@ -53,6 +55,7 @@ function Page({ sheet }: { sheet: SignOff }) {
         <SheetBody>
           <Signed sheet={sheet} />
           {sheet.nextPlace && <Sign sheet={sheet} />}
+          {sheet.signatures.length > 0 && sheet.word !== 'released' && <Reopen sheet={sheet} />}
         </SheetBody>
       </Sheet>
     </div>
@@ -130,5 +133,34 @@ function Sign({ sheet }: { sheet: SignOff }) {
       />
       <p>Signing locks the readings. A lead can reopen the casting with a reason.</p>
     </>
+  );
+}
+
+/** A signature is taken back by a lead, with a reason that stays. */
+function Reopen({ sheet }: { sheet: SignOff }) {
+  const client = useClient();
+  const [open, setOpen] = useState(false);
+  const [reason, setReason] = useState('');
+  if (!open) {
+    return (
+      <Button kind="out" onPress={() => setOpen(true)}>
+        Reopen
+      </Button>
+    );
+  }
+  return (
+    <NameAndPin
+      act={`Reopen ${sheet.tag}`}
+      kind="out"
+      shut={reason.trim() === '' ? 'Write the reason.' : undefined}
+      onClose={() => setOpen(false)}
+      onSend={async ({ person, pin }) => {
+        const input = { castingId: sheet.castingId, reason };
+        await client.call('castings/reopen-casting', input, { as: person, pin, key: newKey() });
+        setOpen(false);
+      }}
+    >
+      <Field label="Reason" value={reason} onChange={setReason} maxLength={240} />
+    </NameAndPin>
   );
 }

@@ -7,6 +7,7 @@ import { benchAddress } from '../../../kit/addresses.ts';
 import { NumberPad, typeKey } from '../../../kit/bench-number-pad.tsx';
 import { ReadingTable } from '../../../kit/bench-reading-table.tsx';
 import { Button } from '../../../kit/button.tsx';
+import { classes } from '../../../kit/class-names.ts';
 import { KeyHints } from '../../../kit/key-hints.tsx';
 import { keysOf, useAct } from '../../../kit/keyboard.ts';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
@@ -123,7 +124,7 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
         onChoose={hand.choose}
         limits={(shown?.groups.reduce((sum, group) => sum + group.columns.length, 0) ?? 0) <= room / 2}
       />
-      <div className={css.low}>
+      <div className={classes(css.low, sheet.locked && css.alone)}>
         {panel === 'paper' && (
           <PaperRow
             key={at.row}
@@ -145,7 +146,7 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
           />
         )}
         {panel === null && <Place spot={spot} at={at} order={order} hand={hand} entry={entry} />}
-        {panel !== 'paper' && <Keys spot={spot} hand={hand} entry={entry} operation={operation} />}
+        {panel !== 'paper' && !sheet.locked && <Keys spot={spot} hand={hand} entry={entry} operation={operation} />}
       </div>
     </div>
   );

@@ -24,16 +24,18 @@ const MARKS: Readonly<Record<OpenReading['verdict'], Mark>> = {
 const keyOf = (one: OpenReading): string => `${one.quantity}|${one.spotId}|${one.point}|${one.stage}`;
 const mayDecide = (one: OpenReading): boolean => one.verdict === 'fail' || one.verdict === 'too close to call';
 
-type NotMeasured = Readonly<{ key: string; words: string; places: string; count: number }>;
+type Group = Readonly<{ key: string; verdict: OpenReading['verdict']; words: string; places: string; count: number }>;
+
+/** Nothing is to be decided about these one by one. */
+const isGrouped = (one: OpenReading): boolean => one.verdict === 'not measured' || one.verdict === 'no limit known';
 
 /** One line a quantity, with its places: `stem in guide: 1I1, 1I2`. The words of a place begin with its label. */
-export function notMeasured(readings: readonly OpenReading[]): NotMeasured[] {
-  const groups = new Map<string, { words: string; places: string[]; count: number }>();
-  for (const one of readings.filter((reading) => reading.verdict === 'not measured')) {
+export function inGroups(readings: readonly OpenReading[]): Group[] {
+  const groups = new Map<string, { verdict: OpenReading['verdict']; words: string; places: string[]; count: number }>();
+  for (const one of readings.filter(isGrouped)) {
     const [label = '', ...rest] = one.spotId === null ? ['', one.words] : one.words.split(' ');
-    const words = rest.join(' ');
-    const key = `${one.quantity}|${one.stage}|${one.point}`;
-    const group = groups.get(key) ?? { words, places: [], count: 0 };
+    const key = `${one.verdict}|${one.quantity}|${one.stage}|${one.point}`;
+    const group = groups.get(key) ?? { verdict: one.verdict, words: rest.join(' '), places: [], count: 0 };
     if (label !== '') group.places.push(label);
     groups.set(key, { ...group, count: group.count + 1 });
   }
@@ -50,17 +52,17 @@ export function OpenReadings({ sheet }: { sheet: SignOff }) {
     <>
       <SheetHead title="Readings" note="not measured, failed, too close, no limit known" />
       <Rows label="Readings to look at">
-        {notMeasured(sheet.readings).map((group) => (
+        {inGroups(sheet.readings).map((group) => (
           <Row
             key={group.key}
             href={readingsAddress(sheet.tag)}
             title={<b>{group.words}</b>}
             note={group.places}
-            end={<Verdict mark="not-measured" words={`${group.count} not measured`} />}
+            end={<Verdict mark={MARKS[group.verdict]} words={`${group.count} ${group.verdict}`} />}
           />
         ))}
         {sheet.readings
-          .filter((one) => one.verdict !== 'not measured')
+          .filter((one) => !isGrouped(one))
           .map((one) => (
             <Row
               key={keyOf(one)}

@@ -100,4 +100,24 @@ describe('SignOffScreen', () => {
     expect(sent.find((one) => one.name === 'readings/decide-reading')).toMatchObject({ as: 9 });
     expect(screen.getByText('fail')).toBeTruthy();
   });
+
+  it('lets a lead reopen a signed casting with a reason', async () => {
+    const signature = {
+      place: 'first',
+      by: { staff: 3, initials: 'OB', name: 'Odile Brackwen' },
+      at: '2026-03-09T14:00:00.000Z',
+      samePersonOkBy: null,
+    };
+    const { inputs, sent } = show(
+      { signatures: [signature], nextPlace: null, word: 'signed off' },
+      { 'castings/reopen-casting': { words: 'Reopened.', word: 'work done' } },
+    );
+    await press('Reopen');
+    await userEvent.type(screen.getByLabelText('Reason'), 'wrong head');
+    await press('Sami Okkerbee');
+    await userEvent.type(screen.getByLabelText('PIN'), '740101');
+    await press('Reopen 30921');
+    await waitFor(() => expect(inputs('castings/reopen-casting')).toEqual([{ castingId: 1, reason: 'wrong head' }]));
+    expect(sent.find((one) => one.name === 'castings/reopen-casting')).toMatchObject({ as: 9, pin: '740101' });
+  });
 });
