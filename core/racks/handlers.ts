@@ -106,7 +106,7 @@ export const racks = implement(racksContract, {
       if (things.length > 0)
         throw ruleBroken(
           'racks/not-empty',
-          `${formatCount(things.length, 'piece')} stand in ${place.code}. Move them first.`,
+          `${place.code} holds ${formatCount(things.length, 'piece')}. Move ${things.length === 1 ? 'it' : 'them'} somewhere else first.`,
         );
       db.step('rack_place', placeId, seenVersion, { retired_on: today });
       return { output: {}, activity: [{ subject: ['rack_place', placeId], words: `Retired place ${place.code}` }] };

@@ -62,7 +62,7 @@ export const pages: Pick<Handlers<typeof releaseContract>, 'racks/get-release' |
         castings[0];
       const pieces = castings.length + bags.length;
       const weightWords =
-        weight === null
+        weight === null || castings.length === 1
           ? (heaviest?.weightWords ?? '')
           : `${formatWeight(weight, door.settings)} in all, ${heaviest?.weightWords ?? ''}`;
       const told =

@@ -220,7 +220,7 @@ function done(ctx: Ctx, plan: Plan, input: Input, releaseId: Id<'release'>, unpa
   const words =
     staying.length === 0
       ? `All out: ${formatCount(pieces, 'piece')}.`
-      : `${pieces} of ${pieces + staying.length} pieces out; ${staying.map((one) => one.label).join(', ')} stay.`;
+      : `${pieces} of ${pieces + staying.length} pieces out; ${staying.map((one) => one.label).join(', ')} ${staying.length === 1 ? 'stays' : 'stay'}.`;
   const unpaid = unpaidWhy === null ? '' : `, unpaid: ${unpaidWhy}`;
   return {
     output: { releaseId, pieces, ticketWord: readTicketNow(ctx.db, input.ticketId).word, words, staying },
