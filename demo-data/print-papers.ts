@@ -11,8 +11,8 @@ import { type Replay, send } from './replay.ts';
 
 type Wish = InputOf<App['documents/print-paper']>['wish'];
 
-/** Tickets of the stories that are told; between them they have every kind of paper. */
-const TICKETS = [20417, 20455, 20496, 20488, 20509, 20527, 20571, 20610, 20641, 20684, 20828, 20261];
+/** Tickets of stories that are told to their end; what is still here comes from the open ones. */
+const TOLD = [20455, 20417, 20496];
 
 const KINDS: readonly Wish['paper'][] = [
   'drop-off',
@@ -44,11 +44,17 @@ export async function printPapers(
       workspace.answer({ name, input }, commandLineSession(workspace.host(), initials ?? 'OB')),
     setClock: () => undefined,
   };
-  const wishes = (await Promise.all(TICKETS.map((number) => wishesOf(replay, number)))).flat();
+  const { tickets } = await send(replay, 'tickets/list-open', {});
+  const open = tickets.map(({ number }) => number).filter((number) => !TOLD.includes(number));
+  const wishes = (await Promise.all([...TOLD, ...open].map((number) => wishesOf(replay, number)))).flat();
   const files: string[] = [];
   const missing: string[] = [];
   for (const kind of KINDS) {
-    const wish = wishes.find(({ paper }) => paper === kind);
+    // A question that is still open shows what it is made of.
+    const wish =
+      kind === 'added-work'
+        ? wishes.findLast(({ paper }) => paper === kind)
+        : wishes.find(({ paper }) => paper === kind);
     if (!wish) {
       missing.push(kind);
       continue;
