@@ -34,7 +34,7 @@ export const Wish = z.strictObject({
    */
   said: optionalWords(240, 'what they asked for'),
   /** Where the count is asked or differs from the casting's; left out: counted from the casting. */
-  quantity: z.int().min(0).max(10_000).optional(),
+  quantity: z.int().min(0).max(100_000).optional(),
   note: optionalWords(240, 'the note'),
 });
 

@@ -3,8 +3,9 @@ import type { App } from '#core/app-contract.ts';
 import type { InputOf } from '#core/kernel/contract.ts';
 import { type FormatSettings, readMoney } from '#core/kernel/format.ts';
 import { readCount } from '../../../kit/count.tsx';
+import { quantityFault, readQuantity } from '../parts/quantity.ts';
 
-export type WorkTyped = Readonly<{ key: string; id: number; words: string; quantity: string }>;
+export type WorkTyped = Readonly<{ key: string; id: number; words: string; quantity: string; hourly: boolean }>;
 export type ChargeTyped = Readonly<{ key: string; words: string; price: string }>;
 export type WayTyped = Readonly<{
   key: string;
@@ -47,6 +48,8 @@ export function askMissing(typed: AskTyped, settings: FormatSettings): string | 
   if (bare) return 'Write each way in plain words.';
   const wrong = typed.ways.flatMap((way) => way.charges).find((charge) => readMoney(charge.price, settings) === null);
   if (wrong) return `Write a price for ${wrong.words || 'each charge'}, for example 120.00.`;
+  const unread = typed.ways.flatMap((way) => way.operations).find((work) => quantityFault(work.quantity, work.hourly));
+  if (unread) return `${unread.words}: ${quantityFault(unread.quantity, unread.hourly)}`;
   return typed.day === '' ? 'Choose the day you need the answer by.' : undefined;
 }
 
@@ -64,7 +67,7 @@ export function askInput(ticketId: number, typed: AskTyped, settings: FormatSett
       ifDeclinedWords: way.ifDeclined.trim() || null,
       operations: way.operations.map((work) => ({
         operationKindId: work.id,
-        quantity: readCount(work.quantity, 10_000) || null,
+        quantity: readQuantity(work.quantity, work.hourly),
       })),
       charges: way.charges.flatMap((charge) => {
         const cents = readMoney(charge.price, settings);

@@ -4,6 +4,7 @@ import { Choice } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
 import { SheetHead } from '../../../kit/sheet.tsx';
 import { nextKey } from '../check-in/typed.ts';
+import { isHourly, quantityFault } from '../parts/quantity.ts';
 import { WishField, type WishFor } from '../parts/wish-field.tsx';
 import type { WayTyped } from './ask-typed.ts';
 import css from './way-fields.module.css';
@@ -51,7 +52,13 @@ export function WayFields({
             set({
               operations: [
                 ...way.operations,
-                { key: nextKey(way.operations, 'o'), id, words: shopWords, quantity: '' },
+                {
+                  key: nextKey(way.operations, 'o'),
+                  id,
+                  words: shopWords,
+                  quantity: '',
+                  hourly: isHourly(picked.operation, casting.kind),
+                },
               ],
             });
           }}
@@ -61,11 +68,11 @@ export function WayFields({
             <li key={work.key}>
               <span>{work.words}</span>
               <Field
-                label={`How many ${work.words}`}
+                label={work.hourly ? `Hours of ${work.words}` : `How many ${work.words}`}
                 quiet
-                placeholder="as the casting has"
-                inputMode="numeric"
+                placeholder={work.hourly ? 'hours' : 'as the casting has'}
                 value={work.quantity}
+                error={quantityFault(work.quantity, work.hourly)}
                 onChange={(quantity) =>
                   set({ operations: way.operations.map((one) => (one.key === work.key ? { ...one, quantity } : one)) })
                 }

@@ -1,6 +1,7 @@
 /** The castings and work of another ticket as new castings on this page. Pure. */
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
+import { hoursText, isHourly } from '../parts/quantity.ts';
 import { type CheckInTyped, emptyCasting, nextKey, type WishTyped } from './typed.ts';
 
 export type LikeParts = Readonly<{
@@ -36,7 +37,7 @@ export function likeTicket(typed: CheckInTyped, { like, ticketId, kinds, package
     wishes.push({
       ...wishOfCatalogue(wish, kinds, packages),
       key: nextKey(wishes, 'w'),
-      quantity: wish.quantity === null ? '' : String(wish.quantity),
+      quantity: quantityText(wish, kinds),
       castings: forAll && typed.castings.length === 0 ? [] : wish.castings.flatMap((at) => keys[at] ?? []),
     });
   }
@@ -50,6 +51,13 @@ export function likeTicket(typed: CheckInTyped, { like, ticketId, kinds, package
     gasket: typed.gasket === 'not_asked' ? like.gasket : typed.gasket,
     lift: typed.lift || (like.valveLift ?? ''),
   };
+}
+
+/** Pieces as a figure, working time as hours and minutes. */
+function quantityText(wish: Copied, kinds: LikeParts['kinds']): string {
+  if (wish.quantity === null) return '';
+  const kind = kinds.find((one) => one.code === wish.operation);
+  return kind && isHourly(kind, null) ? hoursText(wish.quantity) : String(wish.quantity);
 }
 
 type Copied = LikeParts['like']['wishes'][number];
@@ -75,6 +83,7 @@ function wishOfCatalogue(
   }
   return {
     kind: kind ? 'operation' : 'package',
+    hourly: kind !== undefined && isHourly(kind, null),
     id: found.id,
     code: found.code,
     words: found.shopWords,

@@ -2,7 +2,7 @@
 import type { App } from '#core/app-contract.ts';
 import type { InputOf, OutputOf } from '#core/kernel/contract.ts';
 import { type FormatSettings, readMoney } from '#core/kernel/format.ts';
-import { readCount } from '../../../kit/count.tsx';
+import { readQuantity } from '../parts/quantity.ts';
 import type { CastingTyped, CheckInTyped, WishTyped } from './typed.ts';
 
 export type Quote = OutputOf<App['pricing/get-quote']>;
@@ -31,7 +31,7 @@ export function quoteInput(typed: CheckInTyped, settings: FormatSettings, rush: 
         .filter((wish) => wish.kind === 'operation' && wish.id !== null && isFor(wish, casting))
         .map((wish) => ({
           operationKindId: wish.id ?? 0,
-          quantity: readCount(wish.quantity, 10_000) || null,
+          quantity: readQuantity(wish.quantity, wish.hourly),
           wishedWords: wish.said.trim() || null,
           countNote: wish.note.trim() || null,
         })),
@@ -55,7 +55,7 @@ export function suggestionInput(typed: CheckInTyped): SuggestionInput | null {
       material: casting.material ?? 'not_known',
       operations: typed.wishes.flatMap((wish) => {
         if (wish.kind !== 'operation' || wish.code === null || !isFor(wish, casting)) return [];
-        const quantity = readCount(wish.quantity, 10_000);
+        const quantity = readQuantity(wish.quantity, wish.hourly);
         return [{ operation: wish.code, ...(quantity !== null && { quantity }) }];
       }),
       packages: typed.wishes.flatMap((wish) =>

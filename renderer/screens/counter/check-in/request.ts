@@ -4,6 +4,7 @@ import type { InputOf } from '#core/kernel/contract.ts';
 import { isDay } from '#core/kernel/days.ts';
 import { type FormatSettings, readMoney } from '#core/kernel/format.ts';
 import { readCount } from '../../../kit/count.tsx';
+import { quantityFault, readQuantity } from '../parts/quantity.ts';
 import type { BoxTyped, CastingTyped, CheckInTyped, ItemTyped, WishTyped } from './typed.ts';
 
 type Input = InputOf<App['tickets/check-in-ticket']>;
@@ -26,6 +27,10 @@ export function troublesOf(typed: CheckInTyped, settings: FormatSettings): Troub
     ['deposit', !amount(typed.deposit), 'Write an amount, for example 100.00.'],
     ['castings', typed.castings.length === 0, 'Add what came over the counter.'],
     ...typed.castings.flatMap(castingTroubles),
+    ...typed.wishes.map((wish) => {
+      const fault = quantityFault(wish.quantity, wish.hourly);
+      return [`${wish.key}.quantity`, fault !== undefined, `${wish.words}: ${fault}`] as const;
+    }),
     ['promise', promise.day !== '' && !isDay(promise.day), 'Write the day, for example 2027-05-14.'],
     ['promise', promise.time !== '' && readMinute(promise.time) === null, 'Write the time, for example 17:00.'],
   ];
@@ -188,7 +193,7 @@ const boxInput = (box: BoxTyped) => ({
 });
 
 function wishInput(wish: WishTyped, castings: readonly CastingTyped[]): NonNullable<Input['wishes']>[number] {
-  const quantity = readCount(wish.quantity, 10_000);
+  const quantity = readQuantity(wish.quantity, wish.hourly);
   return {
     castings: wish.castings.map((key) => castings.findIndex((casting) => casting.key === key)).filter((at) => at >= 0),
     ...(wish.kind === 'operation' && wish.code !== null && { operation: wish.code }),

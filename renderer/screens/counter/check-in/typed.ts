@@ -88,6 +88,8 @@ export type WishTyped = Readonly<{
   /** What they called it. */
   said: string;
   quantity: string;
+  /** Sold by the hour: the quantity is working time. */
+  hourly?: boolean;
   note: string;
   /** Keys of castings; empty for all. */
   castings: readonly string[];

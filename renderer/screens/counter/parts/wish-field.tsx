@@ -7,6 +7,7 @@ import { useAppQuery } from '../../../client/use-app.ts';
 import { Suggest } from '../../../kit/suggest.tsx';
 import { plain } from '../check-in/find-type.ts';
 import type { Material, WishTyped } from '../check-in/typed.ts';
+import { isHourly } from './quantity.ts';
 
 type Kind = OutputOf<App['operations/list-kinds']>['kinds'][number];
 type Package = OutputOf<App['operations/list-packages']>['packages'][number];
@@ -16,7 +17,10 @@ export type Picked = Readonly<{ operation: Kind } | { package: Package } | { sai
 export type WishFor = Readonly<{ kind: DrawnKind | null; material: Material | null; typeId: number | null }>;
 
 /** What was picked as a thing asked for. */
-export const wishOf = (picked: Picked): Omit<WishTyped, 'key' | 'castings'> => {
+export const wishOf = (
+  picked: Picked,
+  castingKind: DrawnKind | null | undefined,
+): Omit<WishTyped, 'key' | 'castings'> => {
   const empty = { said: '', quantity: '', note: '' };
   if ('said' in picked) {
     return {
@@ -37,6 +41,7 @@ export const wishOf = (picked: Picked): Omit<WishTyped, 'key' | 'castings'> => {
     code: one.code,
     words: one.shopWords,
     customerWords: one.customerWords,
+    hourly: 'operation' in picked && isHourly(picked.operation, castingKind),
   };
 };
 

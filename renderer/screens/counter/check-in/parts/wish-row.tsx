@@ -3,18 +3,12 @@ import { useState } from 'react';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { Field } from '../../../../kit/field.tsx';
+import { quantityFault } from '../../parts/quantity.ts';
 import type { linesOf, Quote } from '../quote.ts';
 import type { WishTyped } from '../typed.ts';
 import css from './work-asked.module.css';
 
-export function WishRow({
-  wish,
-  lines,
-  refusals,
-  onChange,
-  codeOf,
-  onDrop,
-}: {
+type WishRowProps = Readonly<{
   wish: WishTyped;
   lines: ReturnType<typeof linesOf>;
   refusals: Quote['refusals'];
@@ -22,10 +16,14 @@ export function WishRow({
   /** Code of an operation of the catalogue by its id. */
   codeOf: (id: number) => string | null;
   onDrop: () => void;
-}) {
+}>;
+
+export function WishRow(props: WishRowProps) {
+  const { wish, lines, refusals } = props;
   const format = useFormat();
   const [open, setOpen] = useState(false);
-  const asks = lines.some((line) => line.asksQuantity);
+  const asks = lines.some((line) => line.asksQuantity) || refusals.some((refusal) => refusal.priceOnly);
+  const counted = open || asks || wish.quantity !== '';
   const inside = lines[0]?.inside.length ?? 0;
   const prices = [...new Set(lines.map((line) => line.priceWords))].join('; ');
   return (
@@ -45,59 +43,62 @@ export function WishRow({
           {lines.length > 0 ? format.money(lines.reduce((sum, line) => sum + line.amount, 0)) : ''}
         </td>
       </tr>
-      {(open || asks || refusals.length > 0) && (
+      {(counted || refusals.length > 0) && (
         <tr className={css.detail}>
           <td colSpan={4}>
-            {oncePerSentence(refusals).map((refusal) => (
-              <div key={refusal.words} className={css.refusal} role="alert">
-                <b>{refusal.words}</b>
-                {refusal.fits.map((fit) => (
-                  <Button
-                    key={fit.operationKindId}
-                    onPress={() =>
-                      onChange({
-                        kind: 'operation',
-                        id: fit.operationKindId,
-                        code: codeOf(fit.operationKindId),
-                        words: fit.words,
-                        said: wish.said || wish.words,
-                      })
-                    }
-                  >
-                    {fit.words} instead
-                  </Button>
-                ))}
-              </div>
-            ))}
-            {(open || asks) && (
-              <div className={css.more}>
-                <Field
-                  label="How many"
-                  inputMode="numeric"
-                  value={wish.quantity}
-                  placeholder={lines[0]?.quantityWords ?? ''}
-                  onChange={(quantity) => onChange({ quantity })}
-                  error={asks && wish.quantity === '' ? 'Say how many.' : undefined}
-                />
-                <Field label="What they called it" value={wish.said} onChange={(said) => onChange({ said })} />
-                <Field
-                  label="Note"
-                  placeholder="only the exhausts"
-                  value={wish.note}
-                  onChange={(note) => onChange({ note })}
-                />
-              </div>
-            )}
+            <Refusals {...props} />
+            {counted && <WishDetails {...props} asks={asks} />}
             {open && lines.map((line) => <p key={`${line.castingKey}-${line.working}`}>{line.working}</p>)}
-            {(open || refusals.length > 0) && (
-              <Button kind="out" onPress={onDrop}>
-                Take {wish.words} off
-              </Button>
-            )}
+            <Button kind="out" onPress={props.onDrop}>
+              Take {wish.words} off
+            </Button>
           </td>
         </tr>
       )}
     </>
+  );
+}
+
+/** Why it cannot be had, and what does fit; what they called it stays beside our word. */
+function Refusals({ wish, refusals, onChange, codeOf }: WishRowProps) {
+  return oncePerSentence(refusals).map((refusal) => (
+    <div key={refusal.words} className={css.refusal} role="alert">
+      <b>{refusal.words}</b>
+      {refusal.fits.map((fit) => (
+        <Button
+          key={fit.operationKindId}
+          onPress={() =>
+            onChange({
+              kind: 'operation',
+              id: fit.operationKindId,
+              code: codeOf(fit.operationKindId),
+              words: fit.words,
+              said: wish.said || wish.words,
+            })
+          }
+        >
+          {fit.words} instead
+        </Button>
+      ))}
+    </div>
+  ));
+}
+
+function WishDetails({ wish, lines, onChange, asks }: WishRowProps & Readonly<{ asks: boolean }>) {
+  const missing = asks && wish.quantity === '' ? 'Say how many.' : undefined;
+  return (
+    <div className={css.more}>
+      <Field
+        label={wish.hourly ? 'Hours' : 'How many'}
+        inputMode={wish.hourly ? 'text' : 'numeric'}
+        value={wish.quantity}
+        placeholder={lines[0]?.quantityWords ?? ''}
+        onChange={(quantity) => onChange({ quantity })}
+        error={quantityFault(wish.quantity, wish.hourly) ?? missing}
+      />
+      <Field label="What they called it" value={wish.said} onChange={(said) => onChange({ said })} />
+      <Field label="Note" placeholder="only the exhausts" value={wish.note} onChange={(note) => onChange({ note })} />
+    </div>
   );
 }
 

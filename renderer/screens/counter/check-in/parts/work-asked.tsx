@@ -46,7 +46,9 @@ export function WorkAsked({
         <WishField
           casting={at}
           onPick={(picked) =>
-            set((before) => addWish(before, { ...wishOf(picked), castings: forAll === 'one' && at ? [at.key] : [] }))
+            set((before) =>
+              addWish(before, { ...wishOf(picked, at?.kind), castings: forAll === 'one' && at ? [at.key] : [] }),
+            )
           }
         />
       </div>

@@ -2,10 +2,10 @@
 import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Button } from '../../../../kit/button.tsx';
-import { readCount } from '../../../../kit/count.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { PanelForm } from '../../parts/panel-form.tsx';
+import { isHourly, quantityFault, readQuantity } from '../../parts/quantity.ts';
 import { type Picked, WishField } from '../../parts/wish-field.tsx';
 import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
 
@@ -20,6 +20,7 @@ export function AddWorkPanel({
   const [quantity, setQuantity] = useState('');
   const [note, setNote] = useState('');
   const words = wordsOf(picked);
+  const hourly = picked !== null && 'operation' in picked && isHourly(picked.operation, casting?.kind);
   const add = async () => {
     if (!picked || !casting || 'said' in picked) return;
     const done =
@@ -30,7 +31,7 @@ export function AddWorkPanel({
             operations: [
               {
                 operationKindId: picked.operation.id,
-                quantity: readCount(quantity, 10_000),
+                quantity: readQuantity(quantity, hourly),
                 countNote: note.trim() || null,
               },
             ],
@@ -64,8 +65,8 @@ export function AddWorkPanel({
       {picked && 'operation' in picked && (
         <>
           <Field
-            label="How many (empty: as the casting has)"
-            inputMode="numeric"
+            label={hourly ? 'Hours' : 'How many (empty: as the casting has)'}
+            error={quantityFault(quantity, hourly)}
             value={quantity}
             onChange={setQuantity}
           />

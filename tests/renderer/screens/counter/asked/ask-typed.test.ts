@@ -11,7 +11,7 @@ const typed: AskTyped = {
     {
       ...emptyWay('y1'),
       words: 'Weld and re-seat',
-      operations: [{ key: 'o1', id: 21, words: 'Weld', quantity: '' }],
+      operations: [{ key: 'o1', id: 21, words: 'Weld', quantity: '', hourly: false }],
       charges: [{ key: 'h1', words: 'Seat ring', price: '12.50' }],
       daysMore: '2',
     },

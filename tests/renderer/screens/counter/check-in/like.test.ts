@@ -29,7 +29,7 @@ const parts = {
       { castings: [], operation: 'gone', package: null, words: 'Something retired', quantity: 3 },
     ],
   },
-  kinds: [{ id: 4, code: 'pressure-test', shopWords: 'pressure test', customerWords: 'leak test' }],
+  kinds: [{ id: 4, code: 'pressure-test', shopWords: 'pressure test', customerWords: 'leak test', uses: [] }],
   packages: [{ id: 2, code: 'valve-job', shopWords: 'valve job', customerWords: 'valve job' }],
   types: [{ id: 7, code: 'BV-6', kind: 'head' }],
 } as unknown as LikeParts;
