@@ -4,7 +4,7 @@ import { startTestHost, type TestHost } from '#tests/kit/test-host.ts';
 import { ALUMINIUM_HEAD, acting, benchOf, checkIn, finish, type Job, operationOf, tick } from '../builders.ts';
 
 const HEAD_WORK = ['disassemble-head', 'hot-tank', 'mag-particle-check', 'guide-size', 'seat-cut'];
-const PIN = { as: 'BL', pin: '740108' } as const;
+const PIN = { as: 'BL', pin: '740107' } as const;
 
 /** Stripped, washed and crack checked. */
 async function checked(host: TestHost, operations = HEAD_WORK): Promise<Job> {
