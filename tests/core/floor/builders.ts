@@ -10,6 +10,7 @@ type Casting = NonNullable<CheckIn['castings']>[number];
 export type Job = Readonly<{
   ticketId: number;
   number: number;
+  customerId: number;
   castings: readonly Readonly<{ castingId: number; tagNo: number }>[];
 }>;
 
