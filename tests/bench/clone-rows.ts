@@ -52,7 +52,8 @@ const NUMBERS: Readonly<Record<string, string>> = {
   payment: 'receipt_number',
   ticket_now: 'number',
 };
-const STEP = 10_000_000;
+/** Ids of copy n are the pattern's plus n times this. */
+export const COPY_STEP = 10_000_000;
 
 type Row = Record<string, string | number | null>;
 type Prepared = Readonly<{
@@ -131,7 +132,7 @@ function anew({ table }: Prepared, column: string, copy: Copy): number | undefin
 }
 
 function shift(to: Prepared, column: string, value: string | number, copy: Copy): string | number {
-  if (to.shifted.has(column) || NUMBERS[to.table] === column) return Number(value) + STEP * copy.no;
+  if (to.shifted.has(column) || NUMBERS[to.table] === column) return Number(value) + COPY_STEP * copy.no;
   if (to.table === 'container' && column === 'label') return `${copy.no}-${value}`;
   return typeof value === 'string' ? earlier(value, copy.daysEarlier) : value;
 }
