@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { CentsSchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
 import { BillView, ChargeWish, LineView, OperationWish, PackageWish, PartWish } from '../lines/contract.ts';
+import { TypedAmount } from '../rates/contract.ts';
 
 const MEANS = ['signature', 'text', 'email', 'phone', 'counter'] as const;
 const Ticket = { ticketId: idOf<'ticket'>() };
@@ -166,7 +167,7 @@ export const askingContract = {
     may: 'approvals:record',
     input: z.strictObject({
       ...Ticket,
-      amount: CentsSchema.refine((value) => value >= 0, 'An amount is not below 0.'),
+      amount: TypedAmount,
       /** Left out: as the shop usually means it. */
       taxIn: z.boolean().nullable().default(null),
       ...AnswerFields,

@@ -12,13 +12,11 @@ import {
   SecondsSchema,
   words,
 } from '../kernel/schemas.ts';
-import { TaxClassSchema } from '../rates/contract.ts';
+import { TaxClassSchema, TypedPrice } from '../rates/contract.ts';
 import { DERIVED_ROLES } from './compute/bill.ts';
 import { LINE_KINDS } from './compute/line.ts';
 
-const NotBelow0 = 'A price is not below 0.';
-const Price = PriceE4Schema.refine((value) => value >= 0, NotBelow0);
-const Pieces = z.int('Write a whole number.').positive('Write how many.').max(100_000, 'That is too many.');
+const Pieces = z.int('Write a whole number.').positive('Write how many.').max(10_000_000, 'That is too many.');
 
 /** One operation asked for. `quantity`: pieces, or seconds for work sold by the hour; null takes the casting's own count. */
 export const OperationWish = z.strictObject({
@@ -45,9 +43,9 @@ export const PartWish = z.strictObject({
   source: z.enum(['shop', 'stock', 'customer']).default('stock'),
   sell: z.enum(['list', 'markup', 'typed']).default('list'),
   /** Selling price of one, for `typed`. */
-  price: Price.nullable().default(null),
+  price: TypedPrice.nullable().default(null),
   priceWhy: optionalWords(240, 'why this price'),
-  cost: Price.nullable().default(null),
+  cost: TypedPrice.nullable().default(null),
   markup: BasisPointsSchema.nullable().default(null),
   /** The operation that must not start before the part is here. */
   blocks: idOf<'operation_kind'>().nullable().default(null),
@@ -58,7 +56,7 @@ export const ChargeWish = z.strictObject({
   kind: z.enum(['fee', 'freight', 'text', 'hourly', 'sublet', 'core', 'storage']),
   words: words(240, 'what it is for'),
   quantity: Pieces.default(1),
-  price: Price,
+  price: TypedPrice,
   priceWhy: optionalWords(240, 'why this price'),
   /** Left out: the kind's own class; hourly is labour_repair. */
   taxClass: TaxClassSchema.nullable().default(null),

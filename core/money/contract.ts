@@ -2,10 +2,11 @@
 import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { CentsSchema, DaySchema, idOf, MomentSchema, optionalWords, words } from '../kernel/schemas.ts';
+import { TypedAmount } from '../rates/contract.ts';
 
 const PAYMENT_KINDS = ['cash', 'card', 'transfer', 'cheque', 'other'] as const;
 const MoneyWordSchema = z.enum(['credited', 'disputed', 'paid', 'overdue', 'part paid', 'invoiced']);
-const Positive = CentsSchema.refine((value) => value > 0, 'Write an amount above 0.');
+const Positive = TypedAmount.refine((value) => value > 0, 'Write an amount above 0.');
 
 /** An invoice in one row. */
 export const InvoiceRow = z.object({

@@ -9,7 +9,6 @@ import {
   idOf,
   MomentSchema,
   optionalWords,
-  PriceE4Schema,
   SecondsSchema,
   SeenVersion,
   words,
@@ -24,9 +23,9 @@ import {
   QuoteLine,
   RefusalView,
 } from '../lines/contract.ts';
+import { TypedPrice } from '../rates/contract.ts';
 
 const MATERIALS = ['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other', 'not_known'] as const;
-const Price = PriceE4Schema.refine((value) => value >= 0, 'A price is not below 0.');
 const Ticket = { ticketId: idOf<'ticket'>() };
 const Line = { lineId: idOf<'work_line'>(), seenVersion: SeenVersion };
 const AddedLine = z.object({
@@ -101,7 +100,7 @@ export const pricingContract = {
       packageId: idOf<'package'>(),
       castings: z.array(idOf<'casting'>()).min(1, 'Choose a casting.').max(200),
       wishedWords: optionalWords(240, 'the wish'),
-      price: Price.nullable().default(null),
+      price: TypedPrice.nullable().default(null),
       priceWhy: optionalWords(240, 'why this price'),
       net: z.boolean().default(false),
     }),
@@ -117,7 +116,7 @@ export const pricingContract = {
     may: 'tickets:edit',
     input: z.strictObject({
       ...Line,
-      quantity: z.int().positive('Write how many.').max(1_000_000),
+      quantity: z.int().positive('Write how many.').max(10_000_000, 'That is too many.'),
       countNote: optionalWords(240, 'the note'),
     }),
     output: Stepped,
@@ -126,7 +125,7 @@ export const pricingContract = {
     may: 'pricing:override',
     input: z.strictObject({
       ...Line,
-      price: Price,
+      price: TypedPrice,
       why: words(240, 'why this price'),
       net: z.boolean().default(false),
     }),
@@ -141,7 +140,10 @@ export const pricingContract = {
   /** Worked hours of an hourly line. Billing more than was estimated needs the customer's yes. */
   'pricing/set-hours': command({
     may: 'tickets:edit',
-    input: z.strictObject({ ...Line, actual: SecondsSchema.refine((value) => value >= 0, 'Hours are not below 0.') }),
+    input: z.strictObject({
+      ...Line,
+      actual: SecondsSchema.refine((value) => value >= 0 && value <= 36_000_000, 'Hours are 0 to 10,000.'),
+    }),
     output: Stepped.extend({ overEstimate: z.boolean() }),
   }),
   'pricing/agree-rush': command({

@@ -27,8 +27,16 @@ const CASTING_KINDS = [
   'cover',
 ] as const;
 const NotNegative = 'A price is not below 0.';
-const Price = PriceE4Schema.refine((value) => value >= 0, NotNegative);
-const Amount = CentsSchema.refine((value) => value >= 0, NotNegative);
+/** A price a person types: 0 to a million. More is a slip of the finger, and sums of it would not be exact any more. */
+export const TypedPrice = PriceE4Schema.refine((value) => value >= 0, NotNegative).refine(
+  (value) => value <= 10_000_000_000,
+  'A price is at most 1,000,000.00.',
+);
+/** An amount a person types: 0 to ten million. */
+export const TypedAmount = CentsSchema.refine((value) => value >= 0, 'An amount is not below 0.').refine(
+  (value) => value <= 1_000_000_000,
+  'An amount is at most 10,000,000.00.',
+);
 const ListName = words(40, 'the name of the price list');
 
 /** What a price is for: an operation on a kind of casting, or a package on one casting type. */
@@ -82,8 +90,8 @@ export const ratesContract = {
     may: 'rates:edit',
     input: z.strictObject({
       for: PricedThing,
-      price: Price,
-      lineMinimum: Amount.default(0 as never),
+      price: TypedPrice,
+      lineMinimum: TypedAmount.default(0 as never),
       from: DaySchema,
       list: ListName.default(STANDARD_LIST),
     }),
@@ -125,7 +133,7 @@ export const ratesContract = {
     may: 'rates:edit',
     input: z.strictObject({
       code: words(40, 'a short name for the factor'),
-      factor: FactorSchema.refine((value) => value > 0, 'A factor is above 0.'),
+      factor: FactorSchema.refine((value) => value > 0 && value <= 1_000_000, 'A factor is above 0 and at most 100.'),
       whenFact: z.enum(FACTOR_FACTS),
       whenValue: words(30, 'when it applies'),
       from: DaySchema,

@@ -220,13 +220,13 @@ function feeLine({ washed, terms, earlier }: BillInput): DerivedLine {
 
 function minimumLine({ terms, earlier, last }: BillInput, labour: Cents, reached: Cents): DerivedLine {
   const charged = chargedSo(earlier, 'minimum');
-  const due = last && labour > 0 && reached < terms.minimum ? terms.minimum - reached : 0;
+  const due = labour > 0 && reached < terms.minimum ? terms.minimum - reached : 0;
   return {
     role: 'minimum',
     of: null,
     taxClass: 'labour_repair',
     words: `To the smallest labour charge of ${centsText(terms.minimum)}`,
-    amount: cents((last ? due : charged) - charged),
+    amount: cents(last ? due - charged : 0),
     working: lessCharged(`${centsText(terms.minimum)} less labour ${centsText(reached)}`, charged),
   };
 }

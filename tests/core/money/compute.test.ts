@@ -53,13 +53,13 @@ describe('allocateOldestFirst', () => {
 
   it('pays the oldest invoice first from the oldest payment', () => {
     const shares = allocateOldestFirst(
-      [purse(2, 500, '2026-02-01'), purse(1, 300, '2026-01-05')],
+      [purse(1, 500, '2026-02-01'), purse(2, 300, '2026-01-05')],
       [open(9, 400, '2026-03-01'), open(8, 350, '2026-02-01')],
     );
     expect(shares).toEqual([
-      { purse: 1, open: 8, amount: 300 },
-      { purse: 2, open: 8, amount: 50 },
-      { purse: 2, open: 9, amount: 400 },
+      { purse: 2, open: 8, amount: 300 },
+      { purse: 1, open: 8, amount: 50 },
+      { purse: 1, open: 9, amount: 400 },
     ]);
   });
 

@@ -126,13 +126,16 @@ describe('invoices/issue-invoice', () => {
   it('waits for a yes to hours over the estimate', async () => {
     const { shop, ticketId, ticket, add } = await desk();
     const lineId = await add(0, 'weld-repair', { quantity: 3600 });
+    // A yes to the estimate is no yes to more hours.
+    const { estimateId } = await shop.send('pricing/send-estimate', { ticketId });
+    const said = { personId: ticket.person('Annelore Fisk-Tarrow'), means: 'counter', words: 'yes' } as const;
+    await shop.send('approvals/record-answer', { question: { estimateId }, answer: 'yes', ...said });
     await shop.send('pricing/set-hours', { lineId, seenVersion: 1, actual: 5400 });
     const { problems, bill } = await shop.send('invoices/get-preview', { ticketId });
     expect(problems).toMatchObject([
       { code: 'invoices/hours-not-agreed', words: expect.stringContaining('165.00 worked, 110.00 agreed') },
     ]);
     expect(bill.figures.labour).toBe(16_500);
-    const said = { personId: ticket.person('Annelore Fisk-Tarrow'), means: 'counter', words: 'yes' } as const;
     await shop.send('approvals/record-answer', { question: { overrunLineId: lineId }, answer: 'yes', ...said });
     const { invoiceId } = await issue(shop, { ticketId });
     const { lines } = await shop.send('invoices/get-invoice', { invoiceId });

@@ -28,5 +28,8 @@ describe('creditedTax', () => {
     const first = creditedTax(tax, cents(6200), none);
     const second = creditedTax(tax, cents(2960), { base: cents(6200), amount: first });
     expect(first + second).toBe(641);
+    // Rounded on each of three lines of 0.07, the invoice asked none.
+    const perLine = { bp: basisPoints(700), base: cents(21), amount: cents(0) };
+    expect(creditedTax(perLine, cents(21), none)).toBe(0);
   });
 });

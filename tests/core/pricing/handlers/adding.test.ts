@@ -231,3 +231,42 @@ describe('pricing/add-charge', () => {
     expect(bill.figures).toMatchObject({ labour: 12667, other: 9500, tax: 665 });
   });
 });
+
+describe('bad input', () => {
+  it.each([
+    ['a price with a fraction of 1/10 000', { price: 0.5 }, 'charge.price'],
+    ['a price below 0', { price: -1 }, 'charge.price'],
+    ['a price nobody means', { price: 10_000_000_001 }, 'charge.price'],
+    ['a price as text', { price: '95,00' }, 'charge.price'],
+    ['no pieces', { price: 1, quantity: 0 }, 'charge.quantity'],
+    ['too many pieces', { price: 1, quantity: 10_000_001 }, 'charge.quantity'],
+    ['no words', { price: 1, words: ' \t ' }, 'charge.words'],
+    ['ten thousand letters', { price: 1, words: 'x'.repeat(10_000) }, 'charge.words'],
+    ['a control character', { price: 1, words: 'bell \u0007' }, 'charge.words'],
+    ['a key nobody knows', { price: 1, colour: 'red' }, 'charge'],
+  ])('answers %s with a sentence beside the field, and writes nothing', async (_, charge, field) => {
+    const { shop, ticket } = await desk();
+    const input = { ticketId: ticket.ticketId, charge: { kind: 'fee', words: 'a fee', ...charge } as never };
+    const error = await shop.refuse('pricing/add-charge', input);
+    expect(error.kind).toBe('invalid-input');
+    expect(Object.keys(error.fields ?? {})).toEqual([field]);
+    expect(shop.db.sql('SELECT id FROM work_line')).toEqual([]);
+  });
+
+  it('keeps an emoji and quotes as they were typed', async () => {
+    const { shop, ticket } = await desk();
+    const words = `ring "Ødegård" 🔧 O'Neil; DROP TABLE work_line`;
+    await shop.send('pricing/add-charge', { ticketId: ticket.ticketId, charge: { kind: 'fee', words, price: 1 } });
+    expect((await shop.send('pricing/get-sheet', { ticketId: ticket.ticketId })).lines[0]?.words).toBe(words);
+  });
+
+  it('prices the dearest hours a person may type exactly', async () => {
+    const { shop, ticket } = await desk();
+    const charge = { kind: 'hourly', words: 'x', price: 10_000_000_000, quantity: 10_000_000 } as const;
+    await shop.send('pricing/add-charge', { ticketId: ticket.ticketId, charge });
+    // 1 000 000.00 an hour for 10 000 000 s
+    expect((await shop.send('pricing/get-sheet', { ticketId: ticket.ticketId })).lines[0]?.amount).toBe(
+      277_777_777_778,
+    );
+  });
+});
