@@ -51,7 +51,7 @@ function drawPromise(pen: Pen, paper: EstimatePaper): void {
 }
 
 function drawAnswer(pen: Pen, paper: EstimatePaper): void {
-  need(pen, 130);
+  need(pen, 116);
   leave(pen, 6);
   columns(
     pen,

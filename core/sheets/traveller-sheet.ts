@@ -15,6 +15,8 @@ import { METAL_BARS, type TravellerPaper } from './contract/papers.ts';
 
 /** Rows tall enough to write in with a gloved hand. */
 const WRITE_ROW = 28;
+/** 8.5 mm: a figure is written in one line. */
+const GRID_ROW = 24;
 
 const big: Style = { face: 'figureBold', bold: 'figureBold', size: 20, lead: 1 };
 
@@ -170,10 +172,10 @@ function drawOperations(pen: Pen, paper: TravellerPaper): void {
       { width: 28, style: { ...STYLES.strongFigure, size: 12 } },
       { title: 'Operation, in this order', width: { share: 1 } },
       { title: 'Units', width: 40, align: 'end' },
-      { title: 'Readings', width: 150 },
-      { title: 'By', width: 38 },
-      { title: 'Date', width: 38 },
-      { title: 'Redo', width: 34 },
+      { title: 'Readings', width: 128 },
+      { title: 'By', width: 36 },
+      { title: 'Date', width: 36 },
+      { title: 'Redo', width: 32 },
     ],
     rows: paper.operations.map(({ no, name, note, units }) => ({
       cells: [no, cell(name, note), units],
@@ -212,7 +214,7 @@ function drawGrid(pen: Pen, grid: NonNullable<TravellerPaper['grid']>): void {
         { width: 110, style: STYLES.small },
         ...spots.map((spot) => ({ title: spot, width, align: 'center' as const, style: STYLES.figure })),
       ],
-      rows: grid.rows.map((row) => ({ cells: [row], height: WRITE_ROW })),
+      rows: grid.rows.map((row) => ({ cells: [row], height: GRID_ROW })),
       ruled: true,
       padX: 2,
     });

@@ -37,7 +37,7 @@ export function readAddedWork(scene: Scene, id: AddedWorkId): Omit<AddedWorkPape
     to: { name: party.name, ...(list([party.more, order]) !== '' && { more: list([party.more, order]) }) },
     answerBy: scene.shortMoment(question.expires_at),
     agreed: authorised.ceiling
-      ? `ceiling ${scene.money(authorised.amount)} ${basis}`
+      ? `ceiling ${scene.money(authorised.base?.amount ?? authorised.amount)} ${basis}`
       : `${scene.money(authorised.amount)} ${basis}`,
     tag: tagOf(casting),
     found: question.words,

@@ -124,7 +124,8 @@ function readingRow(row: SheetRow): ReadingRow {
   const verdicts = row.cells.map((cell) => verdictOf(cell));
   return {
     label: `${sentence(row.words)}${point}${row.stage === 'before' ? ', found' : ''}${mark}`,
-    values: row.cells.map((cell) => (isRead(cell) ? cell.text : '')),
+    // A stack of shims breaks between its shims.
+    values: row.cells.map((cell) => (isRead(cell) ? cell.text.replace(/\s*\+\s*/g, ' + ') : '')),
     limit: row.limits.map(limitWords).join('\n'),
     ...(row.stage === 'after' && KEY_ROWS.includes(row.quantity) && { key: true }),
     ...(verdicts.some((verdict) => verdict !== null) && { verdicts }),
@@ -161,16 +162,20 @@ const decisionsOf = (sheet: Sheet): string[] =>
 
 /** Figures read once, such as the deck. */
 function factsOf(sheet: Sheet): BuildSheetPaper['facts'][number] {
-  const rows = sheet.rows.map((row): TotalLine => {
-    const cell = row.cells[0];
-    const limit = row.limits.map((one) => limitWords(one)).join(', ');
-    const stage = row.stage === 'before' ? ', found' : '';
-    return {
-      words: `${sentence(row.words)}${stage}${limit === '' ? '' : `, limit ${limit}`}`,
-      amount: cell === undefined ? '' : row.unit === null ? cell.text : withMark(cell.text, row.unit),
-      strong: row.stage === 'after' && (row.quantity === 'thickness' || row.quantity === 'thickness-left'),
-    };
-  });
+  const rank = ({ stage, quantity }: SheetRow): number =>
+    stage === 'before' ? 0 : quantity === 'stock-removed' ? 1 : 2;
+  const rows = sheet.rows
+    .toSorted((a, b) => rank(a) - rank(b))
+    .map((row): TotalLine => {
+      const cell = row.cells[0];
+      const limit = row.quantity === 'thickness-left' ? '' : row.limits.map((one) => limitWords(one)).join(', ');
+      const stage = row.stage === 'before' ? ', found' : '';
+      return {
+        words: `${sentence(row.words)}${stage}${limit === '' ? '' : `, limit ${limit}`}`,
+        amount: cell === undefined ? '' : row.unit === null ? cell.text : withMark(cell.text, row.unit),
+        strong: row.stage === 'after' && (row.quantity === 'thickness' || row.quantity === 'thickness-left'),
+      };
+    });
   return { heading: sheet.table.words, rows, note: list([...decisionsOf(sheet), ...sheet.notes]) };
 }
 

@@ -129,8 +129,8 @@ function promiseOf(scene: Scene, id: TicketId): ClaimTicketPaper['promise'] {
 
 function ceilingOf(scene: Scene, money: Parameters<typeof agreedSoFar>[0]): ClaimTicketPaper['ceiling'] {
   const { authorised } = agreedSoFar(money);
-  if (!authorised.ceiling) return { amount: 'nothing', basis: 'agreed: we ring first' };
-  return { amount: scene.money(authorised.amount), basis: authorised.taxIn ? 'with tax' : 'before tax' };
+  if (!authorised.ceiling || authorised.base === null) return { amount: 'nothing', basis: 'agreed: we ring first' };
+  return { amount: scene.money(authorised.base.amount), basis: authorised.base.taxIn ? 'with tax' : 'before tax' };
 }
 
 /** What is held for this ticket and applied to no invoice yet. */

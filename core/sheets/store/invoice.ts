@@ -107,7 +107,8 @@ function moneyLine(scene: Scene, line: Line): MoneyLine {
   const amount = scene.money(line.amount_cents);
   const words = sentence(line.words);
   const [first = '', ...others] = (line.working ?? '').split(' × ');
-  const counted = others.length > 0 && /^[\d.,]+( \D.*)?$/.test(first);
+  // "24", "16 valves", "1.5 h"; a price has two decimals and no word.
+  const counted = others.length > 0 && /^(\d+|[\d.,]+ \D.*)$/.test(first);
   if (line.working === null || line.working === '' || line.working === amount) return { words, amount };
   return counted ? { words, units: first, price: others.join(' × '), amount } : { words, price: line.working, amount };
 }
@@ -211,6 +212,18 @@ function piecesOf({ db }: Scene, invoice: Invoice, castings: readonly PrintedCas
   return pieces === 0 ? 'Received' : `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} received`;
 }
 
+/** Everything applied to an invoice up to and with this row: what was open after it. */
+const appliedUpTo = ({ db }: Scene, invoice: InvoiceId, last: number): Cents =>
+  sumCents(
+    db
+      .sql<{ amount: Cents }>(
+        'SELECT amount_cents AS amount FROM allocation WHERE invoice_id = ? AND id <= ?',
+        invoice,
+        last,
+      )
+      .map(({ amount }) => amount),
+  );
+
 /** @throws AppError `not-found` for a payment that is not there */
 export function readReceipt(
   scene: Scene,
@@ -223,7 +236,7 @@ export function readReceipt(
     db.q
       .selectFrom('allocation as a')
       .innerJoin('invoice as i', 'i.id', 'a.invoice_id')
-      .select(['a.amount_cents', 'i.number', 'i.issued_on', 'i.ticket_id', 'i.total_cents'])
+      .select(['a.id', 'a.invoice_id', 'a.amount_cents', 'i.number', 'i.issued_on', 'i.ticket_id', 'i.total_cents'])
       .where('a.payment_id', '=', id)
       .orderBy('a.id'),
   );
@@ -257,7 +270,13 @@ export function readReceipt(
             },
           ]),
     ],
-    totals: [{ words: refund ? 'Paid back' : 'Received', amount: scene.money(payment.amount_cents), strong: true }],
+    totals: [
+      { words: refund ? 'Paid back' : 'Received', amount: scene.money(payment.amount_cents), strong: true },
+      ...applied.map((row) => ({
+        words: `Left to pay on invoice ${row.number}`,
+        amount: scene.money(cents(row.total_cents - appliedUpTo(scene, row.invoice_id, row.id))),
+      })),
+    ],
     note: left !== 0 && !refund ? 'A deposit is yours until it is applied to an invoice or given back.' : '',
   };
 }
