@@ -54,6 +54,16 @@ export function insertCasting(
   const tag = tagOf(db, typed.tagNo, path);
   const type = typeOf(db, typed, tag, path);
   const weight = typed.weight ?? usualWeight(db, type.id);
+  if (
+    typed.previousCastingId !== null &&
+    !db.one(db.q.selectFrom('casting').select('id').where('id', '=', typed.previousCastingId))
+  ) {
+    throw badField(
+      'castings/no-such-visit',
+      `${path}.previousCastingId`,
+      'The earlier visit is not here. Choose it again.',
+    );
+  }
   const how = typed.materialHow ?? (typed.material === 'not_known' ? 'not_known' : 'known');
   const seen = how === 'magnet' && typed.material !== 'not_known' && now !== null;
   const id = db.add('casting', {

@@ -2,7 +2,7 @@
 import type { z } from 'zod';
 import { flag, type ReadDb, type WriteDb } from '../db/query.ts';
 import type { CustomerTable } from '../db/schema.ts';
-import { notFound } from '../kernel/errors.ts';
+import { badField, notFound } from '../kernel/errors.ts';
 import type { CustomerId, CustomerPersonId, Id } from '../kernel/ids.ts';
 import { basisPoints } from '../kernel/units.ts';
 import { digitsOf, shortNameOf } from './compute.ts';
@@ -134,6 +134,13 @@ export function customerOf(
   const customer = getCustomer(db, wish.customerId);
   // A customer that was merged goes on under the one it was merged into.
   const id = customer.merged_into_id ?? customer.id;
+  if (wish.personId !== null && getPerson(db, wish.personId).customer_id !== id) {
+    throw badField(
+      'customers/other-person',
+      'customer.personId',
+      'This person does not speak for this customer. Pick another.',
+    );
+  }
   return { id, person: wish.personId ?? listPersons(db, id)[0]?.id ?? null, made: null };
 }
 

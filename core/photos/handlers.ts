@@ -16,6 +16,7 @@ export const photos = implement(photosContract, {
     prepare: ({ file }, { services }: PrepareCtx) => keptPicture(file, services),
     run(input, { db }, file: StoredFile) {
       refuseStranger(db, input.ticketId, input.castingId);
+      refuseOtherSubject(db, input);
       const photoId = store.insertPhoto(db, {
         attachment_id: store.keepAttachment(db, file),
         ticket_id: input.ticketId,
@@ -84,5 +85,23 @@ function refuseStranger(db: ReadDb, ticketId: TicketId, castingId: CastingId | n
   const casting = db.one(db.q.selectFrom('casting').select('ticket_id').where('id', '=', castingId));
   if (casting?.ticket_id !== ticketId) {
     throw badField('photos/other-ticket', 'castingId', 'This casting is on another ticket. Load the page again.');
+  }
+}
+
+/** A finding or a mark named by the picture stands on the same ticket. */
+function refuseOtherSubject(
+  db: ReadDb,
+  {
+    ticketId,
+    findingId,
+    conditionMarkId,
+  }: Readonly<{ ticketId: TicketId; findingId: number | null; conditionMarkId: number | null }>,
+): void {
+  const isThere = (table: 'finding' | 'condition_mark', id: number) =>
+    db.sql(`SELECT 1 FROM ${table} WHERE id = ? AND ticket_id = ?`, id, ticketId).length > 0;
+  const gone = 'It is not on this ticket any more. Load the page again.';
+  if (findingId !== null && !isThere('finding', findingId)) throw badField('photos/other-finding', 'findingId', gone);
+  if (conditionMarkId !== null && !isThere('condition_mark', conditionMarkId)) {
+    throw badField('photos/other-mark', 'conditionMarkId', gone);
   }
 }

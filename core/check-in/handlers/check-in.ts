@@ -56,7 +56,7 @@ export const checkingIn: Pick<Handlers<typeof checkInContract>, 'tickets/check-i
       if (input.ceiling !== null) setCeiling(ctx, ticket.id, who.id, input.ceiling, who.person);
       const promise = promiseOf(ctx, ticket.id, input);
       if (input.signed !== null) sign(ctx, ticket.id, input.signed, file);
-      if (input.draftId !== null) db.set('draft', input.draftId, { dropped_at: ctx.now });
+      dropDraft(ctx, input.draftId);
       const account = accountOf(ctx, ticket.id, who.id);
       const output = {
         ticketId: ticket.id,
@@ -74,6 +74,19 @@ export const checkingIn: Pick<Handlers<typeof checkInContract>, 'tickets/check-i
     },
   },
 };
+
+/** The draft this came from is done with; one that is gone already is no reason to refuse. */
+function dropDraft({ db, now, session }: Ctx, draft: Input['draftId']): void {
+  if (draft === null || session.staff === null) return;
+  db.run(
+    db.q
+      .updateTable('draft')
+      .set({ dropped_at: now })
+      .where('id', '=', draft)
+      .where('staff_id', '=', session.staff)
+      .where('dropped_at', 'is', null),
+  );
+}
 
 /** A new ticket, or the enquiry that now brings its castings. */
 function ticketOf(ctx: Ctx, input: Input, who: Who, depositAsked: Cents): { id: TicketId; number: number } {
