@@ -25,6 +25,7 @@ export function HomeScreen() {
   return (
     <RowGroup>
       <div className={css.home}>
+        <title>Counter - Benchtag</title>
         <div className={css.top}>
           <div>
             <h1>{home.dayWords}</h1>

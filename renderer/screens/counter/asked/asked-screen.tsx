@@ -48,8 +48,9 @@ export function AskedScreen({ number, question }: { number: number; question: nu
 function AskedPage({ ticket, question }: { ticket: Ticket; question: Question }) {
   const format = useFormat();
   const open = question.options.filter((option) => option.id !== null && option.answer === null);
+  const answered = question.options.find((option) => option.answer === 'yes');
   const [chosen, setChosen] = useState<number | null>(null);
-  const way = question.options.find((option) => option.id === chosen) ?? open[0] ?? question.options[0];
+  const way = question.options.find((option) => option.id === chosen) ?? answered ?? open[0] ?? question.options[0];
   const casting = ticket.castings.find((one) => one.castingId === question.castingId);
   const first = question.mayApprove[0];
   const found = question.findings[0];

@@ -50,8 +50,10 @@ export function WaysToGo({
               {isStop(way) && <li>Charged for what is done and ordered only</li>}
             </ul>
             <Sums way={way} totalBefore={question.totalBefore} />
-            <p className={css.tail}>{way.ifDeclinedWords ?? ''}</p>
-            {way.answer && <p className={css.answer}>answered: {way.answer}</p>}
+            <div className={css.tail}>
+              {way.ifDeclinedWords}
+              {way.answer && <p className={css.answer}>answered: {way.answer}</p>}
+            </div>
             {isStop(way) && (
               <Button
                 pressed={working === way.kind}
