@@ -96,6 +96,15 @@ const Centre = z.object({
 });
 
 const Ok = z.object({ words: z.string() });
+const WashLoad = z.object({
+  id: idOf<'wash_load'>(),
+  /** Shop's words of the wash. */
+  wash: z.string(),
+  machine: z.string().nullable(),
+  startedAt: MomentSchema,
+  by: WhoSchema.nullable(),
+  tags: z.array(z.int()),
+});
 
 export const floorContract = {
   'floor/list-centres': query({
@@ -244,6 +253,32 @@ export const floorContract = {
     may: 'floor:work',
     input: z.strictObject({ itemId: idOf<'arrival_item'>() }),
     output: Ok,
+  }),
+  /** Loads still in the machines, oldest first. */
+  'floor/list-wash-loads': query({
+    may: 'floor:see',
+    input: z.strictObject({}),
+    output: z.object({ loads: z.array(WashLoad) }),
+  }),
+  /**
+   * Castings go into a wash together: each metal is looked at again, each wash of its ticket is started. One that does not
+   * bear this wash stops the whole load and leaves a near miss.
+   */
+  'floor/start-wash-load': command({
+    may: 'floor:work',
+    input: z.strictObject({
+      /** Code of the wash, for example `hot-tank`. */
+      wash: words(60, 'which wash'),
+      machine: optionalWords(60, 'the machine'),
+      tags: z.array(z.int().positive()).min(1, 'Put a casting in first.').max(60),
+    }),
+    output: Ok.extend({ washLoadId: idOf<'wash_load'>(), warnings: z.array(z.string()) }),
+  }),
+  /** Takes the load out: the wash of each casting is done. */
+  'floor/end-wash-load': command({
+    may: 'floor:work',
+    input: z.strictObject({ washLoadId: idOf<'wash_load'>() }),
+    output: Ok.extend({ warnings: z.array(z.string()) }),
   }),
   'floor/report-incident': command({
     may: 'floor:work',

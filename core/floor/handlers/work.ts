@@ -50,9 +50,11 @@ export const work: Work = {
   },
 };
 
-type Step = Readonly<{ acting: Acting; soft: readonly Reason[]; warnings: readonly string[] }>;
+/** What one operation came to. */
+export type Step = Readonly<{ acting: Acting; soft: readonly Reason[]; warnings: readonly string[] }>;
 
-function start(ctx: Ctx, id: OperationId): Step {
+/** Begin a run. @throws AppError when anything stops it */
+export function start(ctx: Ctx, id: OperationId): Step {
   const acting = readActing(ctx.db, id);
   const { operation, state, ticket } = acting;
   const who = personOf(ctx);
@@ -91,7 +93,8 @@ function stop(ctx: Ctx, id: OperationId): Step {
   return { acting, soft: [], warnings: [] };
 }
 
-function finish(ctx: Ctx, id: OperationId, seen: number): Step {
+/** Close an operation. @throws AppError when a rule, a danger or a reading stops it */
+export function finish(ctx: Ctx, id: OperationId, seen: number): Step {
   const acting = readActing(ctx.db, id);
   refuseEnded(acting);
   const { operation, state, casting } = acting;
