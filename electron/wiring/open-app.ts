@@ -35,13 +35,24 @@ type Options = Readonly<{
   home?: string;
   /** How the practice shop is made; tests make a small one. */
   makePractice?: (folder: string) => Promise<void>;
+  /** Injected by tests; every workspace of this program then goes by it. */
+  clock?: () => Date;
+  /** scrypt cost, for tests. */
+  pinCost?: number;
 }>;
 
 /** @throws AppError in words when the workspace cannot be opened. */
-export function openApp({ folder, home, makePractice = makePracticeInThread }: Options = {}): RunningApp {
+export function openApp({
+  folder,
+  home,
+  makePractice = makePracticeInThread,
+  clock,
+  pinCost,
+}: Options = {}): RunningApp {
+  const how = { ...(clock && { clock }), ...(pinCost !== undefined && { pinCost }) };
   const own = folder ?? lastWorkspace(home);
   const practice = practiceFolder(home);
-  let current = openWorkspace(own);
+  let current = openWorkspace(own, how);
   let told: Omit<Running, 'pid'> = { address: null, token: null };
   const listeners = new Set<(what: Announcement) => void>();
   let stop = current.onChange(announce);
@@ -55,7 +66,7 @@ export function openApp({ folder, home, makePractice = makePracticeInThread }: O
     const tokens = tokensOf(current.host(), session);
     stop();
     await current.close();
-    current = openWorkspace(to);
+    current = openWorkspace(to, how);
     stop = current.onChange(announce);
     current.tell(told);
     for (const token of tokens) await pairHere(current, token);

@@ -1,5 +1,5 @@
 /**
- * Three tickets of the practice shop, driven through commands from check-in to the invoice, against its expected figures.
+ * Six tickets of the practice shop, driven through commands from check-in to the invoice, against its expected figures.
  * A regression baseline of invented data (tests/reference/practice-bills.json), not an outside proof.
  */
 import { describe, expect, it } from 'vitest';
@@ -224,5 +224,93 @@ describe('S04, wrong metal caught', () => {
       priceWords: '70.00 × 1.15 × 1.50',
     });
     expect(await issue(shop, ticketId)).toMatchObject(expected('S04 invoice'));
+  });
+});
+
+describe('S08, the head goes first', () => {
+  it('bills 958.83 and 2026.60: before tax the two are the one', async () => {
+    const shop = await startTestHost();
+    const { ticketId, castings } = await checkIn(shop, '2027-03-30T14:15:00.000Z', {
+      customer: { customerId: customerId(shop, 'Sluice Gate') },
+      castings: [
+        { type: 'HB-24', material: 'iron_grey' },
+        { type: 'HB-6B', material: 'iron_grey' },
+        { type: 'HB-6C', material: 'steel' },
+      ],
+      wishes: [
+        { package: 'diesel-head', castings: [0] },
+        { package: 'rebore', castings: [1] },
+        ...['main-line-check', 'deck-block', 'cam-bearing-fit'].map((operation) => ({ operation, castings: [1] })),
+        ...['crank-check', 'crank-polish'].map((operation) => ({ operation, castings: [2] })),
+      ],
+    });
+    const [head, block, crank] = castings.map((casting) => casting.castingId);
+    await addPart(shop, ticketId, 'seal-mm', 24, head);
+    await addPart(shop, ticketId, 'piston-hb6', 6, block);
+    await addPart(shop, ticketId, 'cambrg-hb6', 1, block);
+    const sublet = { kind: 'sublet', words: 'grind the crankshaft 0.25 mm under', price: 3_720_000 } as const;
+    await shop.send('pricing/add-charge', { ticketId, castingId: crank ?? null, charge: sublet }, { as: 'MN' });
+
+    finishWork(shop, head as number);
+    shop.setClock('2027-04-08T15:00:00.000Z');
+    const which = { ticketId, castings: [head as number] };
+    const { bill, stays } = await shop.send('invoices/get-preview', which);
+    expect(bill.figures).toMatchObject(expected('S08 first invoice'));
+    expect(stays.length).toBeGreaterThan(0);
+    await shop.send('invoices/issue-invoice', { ...which, seenTotal: bill.figures.total });
+
+    for (const casting of [block, crank]) finishWork(shop, casting as number);
+    shop.setClock('2027-04-20T15:00:00.000Z');
+    const second = await issue(shop, ticketId);
+    expect(second).toMatchObject(expected('S08 second invoice'));
+    expect(bill.figures.beforeTax + second.beforeTax).toBe(expected('S08 as one invoice').beforeTax);
+  });
+});
+
+describe('S10, an exchange head and its core', () => {
+  it('adds up to the smallest labour charge and leaves the core untaxed: 765.54, then 90.00 back', async () => {
+    const shop = await startTestHost();
+    const { ticketId, castings } = await checkIn(shop, '2027-04-12T15:00:00.000Z', {
+      customer: { customerId: customerId(shop, 'Dairy Rounds') },
+      castings: [{ type: 'TW-4', material: 'aluminium', shopOwned: true }],
+      wishes: [{ operation: 'final-clean' }],
+    });
+    await addPart(shop, ticketId, 'head-tw4-exch', 1);
+    await addPart(shop, ticketId, 'gasket-tw4', 1);
+    const charge = { kind: 'core', words: 'core TW-4 head', price: 1_500_000 } as const;
+    await shop.send('pricing/add-charge', { ticketId, charge });
+    finishWork(shop, castings[0]?.castingId as number);
+    expect(await issue(shop, ticketId)).toMatchObject(expected('S10 invoice'));
+    const { rows } = await shop.send('invoices/list-invoices', { ticketId });
+    const { lines } = await shop.send('invoices/get-invoice', { invoiceId: rows[0]?.id as number });
+    const core = lines.find((line) => line.role === 'core')?.id as number;
+    const note = {
+      invoiceId: rows[0]?.id as number,
+      lines: [{ invoiceLineId: core, amount: 9000 }],
+      reason: 'core' as const,
+      words: 'came back repairable',
+    };
+    expect(await shop.send('invoices/credit-invoice', note)).toMatchObject({ total: 9000, tax: 0, balance: 67_554 });
+  });
+});
+
+describe('S12, the rush was missed', () => {
+  it('asks 621.15 with rush and bills 504.65 without', async () => {
+    const shop = await startTestHost();
+    const { ticketId, castings } = await checkIn(shop, '2027-04-20T12:05:00.000Z', {
+      customer: { customerId: customerId(shop, 'Steady Light') },
+      castings: [{ type: 'BG-2', material: 'iron_grey' }],
+      wishes: [{ package: 'diesel-head' }, { operation: 'seat-insert', quantity: 2 }],
+      rush: 2500,
+    });
+    const casting = castings[0]?.castingId as number;
+    await addPart(shop, ticketId, 'seal-mm', 4, casting);
+    await addPart(shop, ticketId, 'insert-ex', 2, casting);
+    await addPart(shop, ticketId, 'shim-mm', 5, casting);
+    const sheet = await shop.send('pricing/get-sheet', { ticketId });
+    expect(sheet.bill.figures).toMatchObject({ ...expected('S12 with rush'), rush: 11_650 });
+    await shop.send('pricing/lose-rush', { ticketId, seenVersion: sheet.ticketVersion }, { as: 'TV' });
+    finishWork(shop, casting);
+    expect(await issue(shop, ticketId)).toMatchObject({ ...expected('S12 invoice'), rush: 0 });
   });
 });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { openStream, seedOf } from './seeded.ts';
+import { openStream, seedOf } from '#tests/bench/seeded.ts';
 
 type Vector = Readonly<{ text: string; seed: number; u32: readonly number[] }>;
 const { testVector } = JSON.parse(readFileSync(new URL('../../demo-data/volume.json', import.meta.url), 'utf8')) as {
