@@ -74,15 +74,14 @@ async function wishesOf(replay: Replay, number: number): Promise<Wish[]> {
   const { ticketId } = ticket;
   const { customerId } = ticket.customer;
   const { payments } = await send(replay, 'payments/list-payments', { customerId });
-  const here =
-    ticket.castings.some(({ word }) => word !== 'released') || ticket.containers.some(({ outAt }) => outAt === null);
+  const staged = ticket.castings.some(({ word }) => word === 'staged');
   const hasBags = ticket.containers.length > 0 || ticket.castings.some(({ containers }) => containers.length > 0);
   return [
     { paper: 'drop-off', ticketId },
     { paper: 'claim-ticket', ticketId },
     { paper: 'casting-tag', ticketId, spares: 1 },
     ...(hasBags ? [{ paper: 'bag-tag' as const, ticketId, spares: 1 }] : []),
-    ...(here ? [{ paper: 'ready-label' as const, ticketId }] : []),
+    ...(staged ? [{ paper: 'ready-label' as const, ticketId }] : []),
     ...ticket.castings.flatMap(({ castingId }): Wish[] => [
       { paper: 'traveller', castingId },
       { paper: 'build-sheet', castingId },

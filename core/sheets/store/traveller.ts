@@ -148,5 +148,6 @@ function partWords(part: TicketFacts['parts'][number]): string {
   if (part.fittedAt !== null) return 'fitted';
   if (part.hereAt !== null) return 'here';
   if (part.source === 'customer') return 'customer brings it';
+  if (part.source === 'stock') return 'from stock';
   return part.orderedAt === null ? 'not ordered' : 'ordered';
 }
