@@ -8,7 +8,7 @@ export type Sayable = Readonly<{
   /** The shop's few words: "at Surfacer", "Seat cut now", "waiting parts". */
   whereWords: string;
   promise: Readonly<{ words: string; late: boolean }> | null;
-  asked: Readonly<{ words: string }> | null;
+  asked: Readonly<{ kind: 'estimate' | 'added work' | null; words: string }> | null;
   toPay: Cents;
   /** Net or end of month: pays by invoice. */
   onAccount: boolean;
@@ -30,7 +30,9 @@ export function sayThis(ticket: Sayable, settings: Settings): string {
       return 'It was never fetched. Let me ask the owner.';
     case 'collected':
     case 'closed':
-      return 'It was fetched.';
+      return ticket.toPay > 0
+        ? `It was fetched. ${formatMoneySign(ticket.toPay, settings)} is open.`
+        : 'It was fetched.';
     case 'ready':
     case 'invoiced':
     case 'paid':
@@ -58,6 +60,7 @@ function workWords({ whereWords, promise, asked, word }: Sayable): string {
       : promise.late
         ? `It was promised for ${promise.words} and is late.`
         : `Promised for ${promise.words}.`;
+  if (asked?.kind === 'estimate') return `We sent you ${asked.words.toLowerCase()} and wait for your answer. ${day}`;
   if (asked !== null) return `It waits for your answer: ${asked.words.replace(/[.\s]+$/, '')}. ${day}`;
   return `${doing(whereWords, word)} ${day}`;
 }
@@ -78,8 +81,10 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** Beside the word: "waiting your answer", "told Fri 13 Mar 15:10"; null for nothing. */
 export function moreWords({ asked, word, toldWords }: Sayable): string | null {
-  if (asked !== null) return 'waiting your answer';
+  if (asked !== null && !GONE.includes(word)) return 'waiting your answer';
   return (word === 'ready' || word === 'invoiced' || word === 'paid') && toldWords !== null
     ? `told ${toldWords}`
     : null;
 }
+
+const GONE: readonly TicketWord[] = ['collected', 'closed', 'declined', 'abandoned'];

@@ -187,15 +187,15 @@ function nextSteps(row: TicketRow, now: TicketNow, questions: number): Page['nex
   const steps: Page['next'] = [];
   const has = (...words: string[]) => words.includes(now.word);
   const { facts } = now.known;
-  if (questions > 0 || now.known.unanswered.length > 0) steps.push({ words: 'Log the answer', go: 'answer' });
+  const over = has('collected', 'closed', 'declined', 'abandoned');
+  if (!over && (questions > 0 || now.known.unanswered.length > 0))
+    steps.push({ words: 'Log the answer', go: 'answer' });
   if (has('enquiry')) steps.push({ words: 'Check in castings', go: 'check-in' });
-  if (row.arrived_at !== null && row.signed_how === null && !has('collected', 'closed'))
-    steps.push({ words: 'Sign the list', go: 'sign' });
+  if (row.arrived_at !== null && row.signed_how === null && !over) steps.push({ words: 'Sign the list', go: 'sign' });
   const unasked = facts.lines.some(
     (line) => !line.withdrawn && answerOnLine(facts.answers, line.id) === null && !line.asked && !line.covered,
   );
-  if (unasked && !has('collected', 'closed', 'declined', 'abandoned'))
-    steps.push({ words: 'Send an estimate', go: 'estimate' });
+  if (unasked && !over) steps.push({ words: 'Send an estimate', go: 'estimate' });
   if (has('ready')) steps.push({ words: 'Invoice', go: 'invoice' }, { words: 'Tell the customer', go: 'tell' });
   if (has('ready', 'invoiced', 'paid')) steps.push({ words: 'Hand over', go: 'release' });
   if (facts.promises.length === 0 && has('checked in', 'approved', 'in work', 'waiting approval'))

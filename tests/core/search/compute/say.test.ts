@@ -25,7 +25,7 @@ describe('sayThis', () => {
       'It is at Surfacer. It was promised for Mon 9 Mar 16:30 and is late.',
     ],
     [
-      { asked: { words: 'weld, 265.00 more.' } },
+      { asked: { kind: 'added work', words: 'weld, 265.00 more.' } },
       'It waits for your answer: weld, 265.00 more. Promised for Thu 12 Mar 16:30.',
     ],
     [{ word: 'approved' }, 'It goes to Surfacer next. Promised for Thu 12 Mar 16:30.'],
@@ -37,7 +37,12 @@ describe('sayThis', () => {
     [{ word: 'ready', places: ['D-2-1'] }, 'It is ready, rack D-2-1. $381.71 to pay.'],
     [{ word: 'ready', onAccount: true }, 'It is ready. On account, nothing to pay at the door.'],
     [{ word: 'paid', toPay: cents(0) }, 'It is ready. Nothing to pay.'],
-    [{ word: 'collected' }, 'It was fetched.'],
+    [
+      { asked: { kind: 'estimate', words: 'Estimate 1' } },
+      'We sent you estimate 1 and wait for your answer. Promised for Thu 12 Mar 16:30.',
+    ],
+    [{ word: 'collected', toPay: cents(0) }, 'It was fetched.'],
+    [{ word: 'collected' }, 'It was fetched. $381.71 is open.'],
     [{ word: 'enquiry' }, 'You asked us for a price. Nothing is here yet.'],
   ] as const)('%j', (changes, words) => {
     expect(say(changes)).toBe(words);
@@ -46,8 +51,9 @@ describe('sayThis', () => {
 
 describe('moreWords', () => {
   it('says who is waited for, or when they were told', () => {
-    expect(moreWords({ ...TICKET, asked: { words: 'x' } })).toBe('waiting your answer');
+    expect(moreWords({ ...TICKET, asked: { kind: 'estimate', words: 'x' } })).toBe('waiting your answer');
     expect(moreWords({ ...TICKET, word: 'ready', toldWords: 'Fri 13 Mar 15:10' })).toBe('told Fri 13 Mar 15:10');
     expect(moreWords(TICKET)).toBeNull();
+    expect(moreWords({ ...TICKET, word: 'collected', asked: { kind: 'estimate', words: 'x' } })).toBeNull();
   });
 });
