@@ -63,10 +63,14 @@ export type DoorItem = Readonly<{
 /**
  * Why a line cannot leave: counted in = counted out or explained, and it ends in one fate.
  *
- * @returns a sentence, or null when it may go. A line never counted, or missing from the start, has nothing to count out.
+ * @returns a sentence, or null when it may go. A line that was missing from the start, or counted as none, has nothing to
+ *   count out; one that nobody counted still ends somewhere: unknown is not none.
  */
 export function doorStop(item: DoorItem): string | null {
-  if (item.missing || item.counted === null || item.counted === 0) return null;
+  if (item.missing || item.counted === 0) return null;
+  if (item.counted === null) {
+    return item.fate === null ? `${item.words}: nobody counted them. Say where they are, or count none.` : null;
+  }
   if (item.fate === null)
     return `${item.words}: say where they are (in the casting, replaced, in a bag, returned, scrapped with agreement).`;
   const out = item.out ?? (item.fate === 'in_bag' || item.fate === 'returned' ? null : item.counted);

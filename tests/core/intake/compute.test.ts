@@ -43,8 +43,12 @@ describe('doorStop', () => {
     expect(doorStop({ ...CAPS, fate: 'in_bag' })).toBe('caps: 7 came, none counted out. Count before handing over.');
     expect(doorStop({ ...CAPS, fate: 'returned' })).toContain('none counted out');
   });
-  it('has nothing to count where nothing came or nobody could count', () => {
-    expect(doorStop({ ...CAPS, counted: null })).toBeNull();
+  it('does not take what nobody counted for none', () => {
+    expect(doorStop({ ...CAPS, counted: null })).toBe('caps: nobody counted them. Say where they are, or count none.');
+    expect(doorStop({ ...CAPS, counted: null, fate: 'in_casting' })).toBeNull();
+  });
+  it('has nothing to count where nothing came', () => {
+    expect(doorStop({ ...CAPS, counted: 0 })).toBeNull();
     expect(doorStop({ ...CAPS, counted: 0, missing: true })).toBeNull();
   });
   it('never lets a difference go without a reason', () => {
