@@ -22,7 +22,7 @@ export const HoldReasonSchema = z.enum(
 export const ChipSchema = z.object({ chip: z.enum(CHIPS), words: z.string(), count: z.int().nullable() });
 
 /** A button a screen may offer: a request to send with its input, or `request: null` for words only. */
-export const WayOnSchema = z.object({
+const WayOnSchema = z.object({
   words: z.string(),
   request: z.string().nullable(),
   input: z.unknown().optional(),
@@ -50,8 +50,6 @@ export const ReasonSchema = z.object({
   rule: z.object({ id: z.int(), no: z.int(), waiver: z.enum(['none', 'reason', 'customer_signature']) }).nullable(),
 });
 
-export type Reason = z.output<typeof ReasonSchema>;
-
 /** A person as benches print them. */
 export const WhoSchema = z.object({ staff: idOf<'staff'>(), initials: z.string(), name: z.string() });
 
@@ -67,7 +65,7 @@ export const PromiseSchema = z.object({
 });
 
 /** Readings an operation needs at one stage. `table` is the bench table to open, null when none holds them. */
-export const NeededSchema = z.object({
+const NeededSchema = z.object({
   done: z.int(),
   of: z.int(),
   /** "24 of 24 read", "Not measured: 3E1 installed height", or "" when none are needed. */

@@ -89,7 +89,9 @@ function washOf(ctx: Ctx, kind: Kind, tag: number, index: number): OperationId {
 
 function startUnlessBegun(ctx: Ctx, id: OperationId): Step {
   const acting = readActing(ctx.db, id);
-  return acting.state.running.length > 0 ? { acting, soft: [], warnings: [] } : start(ctx, id);
+  const { operation, state } = acting;
+  if (state.running.length === 0) return start(ctx, id);
+  return { acting, soft: [], warnings: [], version: operation.version, word: state.word };
 }
 
 /** Somebody may have closed it at its own page meanwhile. */

@@ -1,13 +1,17 @@
 /** Start, stop, done: for one operation, or the same one on both castings of a pair. */
 import type { z } from 'zod';
 import { type ActivityLine, type Ctx, type Done, type Handlers, personOf } from '../../host/implement.ts';
+import type { Moment } from '../../kernel/days.ts';
 import { ruleBroken } from '../../kernel/errors.ts';
 import type { OperationId } from '../../kernel/ids.ts';
 import type { NeededReading } from '../../readings/compute/needed.ts';
 import { readNeeded } from '../../readings/store/needed.ts';
+import type { OperationFact, RunFact } from '../../state/compute/facts.ts';
+import { know } from '../../state/compute/live.ts';
+import { operationNow } from '../../state/compute/operations.ts';
 import type { Reason } from '../../state/compute/reasons.ts';
 import type { TicketNow } from '../../state/compute/tickets.ts';
-import { readTicketNow } from '../../state/store/load-facts.ts';
+import type { OperationWord } from '../../state/compute/words.ts';
 import { capital } from '../compute/bench-words.ts';
 import type { Acted, floorContract } from '../contract.ts';
 import { pairWarnings } from '../store/pair-check.ts';
@@ -24,19 +28,19 @@ export const work: Work = {
   'floor/start-operation': {
     run({ operations }, ctx) {
       const acted = operations.map(({ operationId }) => start(ctx, operationId));
-      return answer(ctx, acted, 'started');
+      return answer(acted, 'started');
     },
   },
   'floor/stop-operation': {
     run({ operations }, ctx) {
       const acted = operations.map(({ operationId }) => stop(ctx, operationId));
-      return answer(ctx, acted, 'stopped');
+      return answer(acted, 'stopped');
     },
   },
   'floor/finish-operation': {
     run({ operations }, ctx) {
       const acted = operations.map(({ operationId, seenVersion }) => finish(ctx, operationId, seenVersion));
-      return answer(ctx, acted, 'done');
+      return answer(acted, 'done');
     },
   },
   'floor/finish-down-to': {
@@ -45,13 +49,20 @@ export const work: Work = {
       refuseStale(target, seenVersion);
       const others = both ? pairOperations(target) : [];
       const acted = [operationId, ...others].flatMap((id) => finishDownTo(ctx, id));
-      return answer(ctx, acted, 'done');
+      return answer(acted, 'done');
     },
   },
 };
 
 /** What one operation came to. */
-export type Step = Readonly<{ acting: Acting; soft: readonly Reason[]; warnings: readonly string[] }>;
+export type Step = Readonly<{
+  acting: Acting;
+  soft: readonly Reason[];
+  warnings: readonly string[];
+  version: number;
+  /** Its word once the command is kept. */
+  word: OperationWord;
+}>;
 
 /** Begin a run. @throws AppError when anything stops it */
 export function start(ctx: Ctx, id: OperationId): Step {
@@ -64,7 +75,14 @@ export function start(ctx: Ctx, id: OperationId): Step {
   }
   if (state.stops.length > 0) throw refusalOf(acting, state.stops, `Start of ${named(acting)}`);
   insertRun(ctx.db, { operation: id, ticket }, who, ctx.session.device, ctx.now);
-  return { acting, soft: showSoft(ctx, acting), warnings: tagWarnings(operation.kind.groups, acting) };
+  const run: RunFact = { operationId: id, staffId: who, startedAt: ctx.now, endedAt: null };
+  return {
+    acting,
+    soft: showSoft(ctx, acting),
+    warnings: tagWarnings(operation.kind.groups, acting),
+    version: operation.version,
+    word: wordAfter(acting, { runs: [run] }),
+  };
 }
 
 /** Soft rules are shown once: written down as shown. */
@@ -90,7 +108,11 @@ function stop(ctx: Ctx, id: OperationId): Step {
   if (ended === 0) {
     throw ruleBroken('floor/not-on-it', `You are not on ${acting.operation.kind.words}. Whoever started it stops it.`);
   }
-  return { acting, soft: [], warnings: [] };
+  const { operation, now } = acting;
+  const open = now.known.facts.runs.filter((run) => run.operationId === id && run.endedAt === null);
+  const own = open.filter((run) => run.staffId === personOf(ctx)).map((run) => ({ ...run, endedAt: ctx.now }));
+  const word = wordAfter(acting, { ended: own });
+  return { acting, soft: [], warnings: [], version: operation.version, word };
 }
 
 /** Close an operation. @throws AppError when a rule, a danger or a reading stops it */
@@ -104,9 +126,16 @@ export function finish(ctx: Ctx, id: OperationId, seen: number): Step {
   const needs = needsReadings(ctx.db, operation.kind.id) ? readNeeded(ctx.db, casting.id, [id], ctx.today) : [];
   refuseUnmeasured(needs);
   const soft = state.begun ? [] : showSoft(ctx, acting);
-  finishOperation(ctx.db, id, seen, ctx.now, personOf(ctx));
+  const version = finishOperation(ctx.db, id, seen, ctx.now, personOf(ctx));
   endRuns(ctx.db, id, { at: ctx.now, kind: 'finished' });
-  return { acting, soft, warnings: [...laterReadings(needs), ...washWarnings(acting), ...pairWarnings(ctx, acting)] };
+  const word = wordAfter(acting, { finishedAt: ctx.now });
+  return {
+    acting,
+    soft,
+    version,
+    word,
+    warnings: [...laterReadings(needs), ...washWarnings(acting), ...pairWarnings(ctx, acting)],
+  };
 }
 
 /** Readings before the work can never be taken afterwards. */
@@ -139,25 +168,19 @@ const washWarnings = ({ operation, casting }: Acting): string[] =>
 function finishDownTo(ctx: Ctx, id: OperationId): Step[] {
   const target = readActing(ctx.db, id);
   refuseEnded(target);
-  return downTo(target.now, id).map((step) => {
-    const { operation } = readActing(ctx.db, step);
-    return finish(ctx, step, operation.version);
-  });
+  return downTo(target.now, id).map((operation) => finish(ctx, operation.id, operation.version));
 }
 
 /** Open operations of its casting that stand before it, and itself, in traveller order. */
-export function downTo(now: TicketNow, id: OperationId): OperationId[] {
+function downTo(now: TicketNow, id: OperationId): OperationFact[] {
   const { facts, live } = now.known;
   const target = facts.operations.find((o) => o.id === id);
   const own = facts.operations.filter((o) => o.castingId === target?.castingId);
-  return own
-    .slice(0, own.findIndex((o) => o.id === id) + 1)
-    .filter((o) => live.includes(o) && o.finishedAt === null)
-    .map((o) => o.id);
+  return own.slice(0, own.findIndex((o) => o.id === id) + 1).filter((o) => live.includes(o) && o.finishedAt === null);
 }
 
 /** The same operation on the other castings of the pair, while it is open there. */
-export function pairOperations({ operation, casting, now }: Acting): OperationId[] {
+function pairOperations({ operation, casting, now }: Acting): OperationId[] {
   const { facts, castings, live } = now.known;
   if (casting.pair === null) return [];
   return facts.operations
@@ -166,11 +189,28 @@ export function pairOperations({ operation, casting, now }: Acting): OperationId
     .map((o) => o.id);
 }
 
-function answer({ db }: Ctx, steps: readonly Step[], did: string): Done<Answer> {
+type Change = Readonly<{ runs?: readonly RunFact[]; ended?: readonly RunFact[]; finishedAt?: Moment }>;
+
+/** The word the change leaves, by the one rule of states. */
+function wordAfter({ operation, now }: Acting, { runs = [], ended = [], finishedAt }: Change): OperationWord {
+  const { facts } = now.known;
+  const changed = finishedAt === undefined ? operation : { ...operation, finishedAt };
+  const kept = facts.runs.filter((run) => !ended.some((e) => isSameRun(e, run)));
+  const known = know({
+    ...facts,
+    operations: facts.operations.map((o) => (o.id === operation.id ? changed : o)),
+    runs: [...kept, ...ended, ...runs],
+  });
+  return operationNow(known, changed).word;
+}
+
+const isSameRun = (a: RunFact, b: RunFact): boolean =>
+  a.operationId === b.operationId && a.staffId === b.staffId && a.startedAt === b.startedAt;
+
+function answer(steps: readonly Step[], did: string): Done<Answer> {
   const [first] = steps;
   if (!first) throw ruleBroken('floor/nothing-open', 'Nothing is open down to here.');
   const tickets = [...new Set(steps.map((step) => step.acting.ticket))];
-  const after = new Map(tickets.map((ticket) => [ticket, readTicketNow(db, ticket)]));
   const lines = steps.map(
     ({ acting }): ActivityLine => ({
       subject: ['operation', acting.operation.id],
@@ -182,10 +222,7 @@ function answer({ db }: Ctx, steps: readonly Step[], did: string): Done<Answer> 
   return {
     output: {
       words: sentence(steps, did),
-      operations: steps.map(({ acting }) => {
-        const { operation, state } = readActing(db, acting.operation.id, after.get(acting.ticket));
-        return { operationId: operation.id, version: operation.version, word: state.word };
-      }),
+      operations: steps.map(({ acting, version, word }) => ({ operationId: acting.operation.id, version, word })),
       soft: steps.flatMap((step) => step.soft),
       warnings: [...new Set(steps.flatMap((step) => step.warnings))],
     },

@@ -75,7 +75,7 @@ function chipsOf(ticket: Ticket): HomeRow['chips'] {
 const timeOf = ({ ctx, settings }: Look, at: Moment): string => whenWords(ctx.local(at), ctx.today, settings);
 
 /** Minutes until the promise. */
-export const leftOf = ({ ctx }: Look, ticket: Ticket): number =>
+const leftOf = ({ ctx }: Look, ticket: Ticket): number =>
   minutesLeft(
     { day: ctx.today, minute: ctx.minute },
     { day: ticket.promised_on ?? ctx.today, minute: ticket.promised_minute ?? 0 },

@@ -11,9 +11,6 @@ import type { OperationNow } from './operations.ts';
 import type { TicketNow } from './tickets.ts';
 import { HOLD_WORDS } from './words.ts';
 
-export type TicketRow = ReturnType<typeof ticketRow>;
-export type OperationNowRow = ReturnType<typeof operationRow>;
-
 const flag = (yes: boolean): 0 | 1 => (yes ? 1 : 0);
 
 /** The row of a ticket. */

@@ -59,13 +59,6 @@ export function loadFacts(db: ReadDb, ticket: TicketId, book: RuleBook = readRul
 /** The state of a ticket, computed from its facts at this moment. */
 export const readTicketNow = (db: ReadDb, ticket: TicketId): TicketNow => ticketNow(loadFacts(db, ticket));
 
-/** The ticket a casting is on. @throws AppError `not-found` `castings/no-such-casting` */
-export function ticketOfCasting(db: ReadDb, casting: number): TicketId {
-  const row = db.sql<{ ticket_id: TicketId }>('SELECT ticket_id FROM casting WHERE id = ?', casting)[0];
-  if (!row) throw notFound('castings/no-such-casting', 'This casting');
-  return row.ticket_id;
-}
-
 /** The ticket an operation is on. @throws AppError `not-found` `floor/no-such-operation` */
 export function ticketOfOperation(db: ReadDb, operation: number): TicketId {
   const row = db.sql<{ ticket_id: TicketId }>('SELECT ticket_id FROM operation WHERE id = ?', operation)[0];
