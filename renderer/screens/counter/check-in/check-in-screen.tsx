@@ -1,4 +1,5 @@
 /** Checking in castings on one page: who and what they said, what arrived, what is asked, the promise, the signature. */
+import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { Button, GoButton } from '../../../kit/button.tsx';
 import { KeyHints } from '../../../kit/key-hints.tsx';
@@ -39,11 +40,21 @@ export function CheckInScreen({
   const price = usePriceAndPromise(typed, set);
   const { command, troubles, send } = useSendCheckIn(typed, clear);
   const refused = placesOf(command.error?.reply.fields ?? {}, typed.castings);
-  const shown: Troubles = command.error ? { ...refused, ...troubles } : refused;
+  const [tried, setTried] = useState(false);
+  const shown: Troubles = tried ? { ...refused, ...troubles } : refused;
   const first = Object.values(troubles)[0];
-  const leave = () => void setAside().then(() => go('/counter'));
-  useAct('go', () => void send());
-  useAct('print', () => void send());
+  // Where the host is away this page's own storage holds what is typed, and the page shows it again.
+  const leave = () =>
+    void setAside()
+      .catch(() => undefined)
+      .then(() => go('/counter'));
+  const trySend = async () => {
+    setTried(true);
+    await send();
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
+  };
+  useAct('go', () => void trySend());
+  useAct('print', () => void trySend());
   useAct('another-casting', () => set(addCasting));
   useAct('leave', leave);
   if (takingUp.error) return <ErrorNote error={takingUp.error} />;
@@ -75,7 +86,7 @@ export function CheckInScreen({
             <GoButton
               keys={keysOf('print')}
               working={command.pending}
-              onPress={() => void send()}
+              onPress={() => void trySend()}
               shut={isBegun(typed) ? first : 'Write who brings it.'}
             >
               {typed.signed === 'left_unsigned' ? 'Check in and print' : 'Sign and print'}

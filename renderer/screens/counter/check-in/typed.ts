@@ -202,7 +202,8 @@ export const isBegun = (typed: CheckInTyped): boolean =>
 
 /** What a set-aside check-in is called in a list: `Hill Road Garage, 2 castings`. */
 export function titleOf(typed: CheckInTyped): string {
-  const name = typed.customer.name || typed.customer.phone || 'Nobody named yet';
+  const full = typed.customer.name || typed.customer.phone || 'Nobody named yet';
+  const name = full.length > 40 ? `${full.slice(0, 40).trimEnd()}...` : full;
   const count = typed.castings.length;
   return count === 0 ? name : `${name}, ${count} ${count === 1 ? 'casting' : 'castings'}`;
 }

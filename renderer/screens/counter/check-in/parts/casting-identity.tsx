@@ -66,7 +66,7 @@ export function CastingIdentity({ casting, change, troubles }: CastingPartProps)
         />
       </div>
       <Field
-        label="Casting no. (? for what cannot be read)"
+        label="Casting no., ? where unreadable"
         value={casting.castingNumber}
         onChange={(castingNumber) => change({ castingNumber })}
         error={wrong('castingNumber')}
