@@ -227,7 +227,7 @@ describe.skipIf(lacks('chromium'))('the bench', () => {
     ['small', SMALL],
   ] as const)('gives every key of the pad 15 mm on a %s tablet', async (name, size) => {
     await withTablet('SO', size, async ({ page, go }) => {
-      await go(`/bench/tag/${IRON}/table/heights`);
+      await go(`/bench/tag/${ALUMINIUM}/table/heights`);
       const pad = page.getByRole('group', { name: 'Number pad' });
       await pad.waitFor();
       for (const key of await pad.getByRole('button').all()) {

@@ -1,12 +1,12 @@
 /** Entering readings one after the other: typing, the question before keeping, going on. */
-import { useState } from 'react';
 import type { Sheet } from '#core/readings/compute/sheet-model.ts';
 import { useOutbox, useOutboxState } from '../../../client/use-outbox.ts';
 import type { Preview } from '../bench-casting.ts';
 import { entriesAt } from '../reading-parcel.ts';
-import { type Question, questionOf, questionOfRefusal } from '../reading-question.ts';
+import { type Question, questionOfRefusal } from '../reading-question.ts';
 import { columnKey, isRead, placeOf, type Spot, spotAt } from '../reading-view.ts';
 import { useKeep } from './use-keep.ts';
+import { useNext } from './use-next.ts';
 import { type Gauge, usePreview } from './use-preview.ts';
 import type { TableHand } from './use-table-hand.ts';
 
@@ -43,32 +43,25 @@ export type ReadingEntry = Readonly<{
 export function useReadingEntry({ sheet, order, hand, gauge, operation }: Options): ReadingEntry {
   const outbox = useOutbox();
   const { entries } = useOutboxState();
-  const [asked, setAsked] = useState<Question | null>(null);
   const typing = hand.text.trim();
   const spot = hand.at && spotAt(sheet, hand.at.row, hand.at.column);
-  const { preview, ask } = usePreview(spot, hand.text, gauge);
+  const { preview, fresh, ask } = usePreview(spot, hand.text, gauge);
   const { keep, undo, takeBack, notHere, last, lastTyped } = useKeep(gauge, operation);
   const place = spot ? placeOf(sheet.casting.id, spot.row, columnKey(spot.column)) : '';
   const { refused } = entriesAt(entries, place);
+  const { next, question, drop } = useNext({ hand, spot, place, fresh, ask, keep });
   const before = lastTyped.current ?? figureBefore(sheet, order, spot);
 
   // After sign-off nothing is typed here: the casting is reopened first.
   const open = !sheet.locked;
 
   function take(text: string, sure: boolean) {
-    setAsked(null);
+    drop();
     if (spot) keep(spot, text, sure);
     hand.step(1);
   }
-  async function next() {
-    const known = typing === '' ? undefined : await ask();
-    const question = known ? questionOf(known, typing) : null;
-    if (question) setAsked(question);
-    else if (typing === '') hand.step(1);
-    else take(typing, false);
-  }
   function again() {
-    setAsked(null);
+    drop();
     hand.setText('');
     if (refused) void outbox.drop(refused.key);
   }
@@ -85,15 +78,17 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation }: Option
     if (step) hand.choose(step.column, step.row);
   }
 
+  const refusal = refused && typing === '' ? questionOfRefusal(refused) : null;
+
   return {
     spot,
     preview,
-    question: asked ?? (refused && typing === '' ? questionOfRefusal(refused) : null),
-    next: () => void next(),
+    question: question ?? refusal,
+    next,
     take,
     again,
     previous() {
-      setAsked(null);
+      drop();
       hand.step(-1);
     },
     same: before === null || !spot ? undefined : () => take(before, false),

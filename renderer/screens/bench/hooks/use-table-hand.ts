@@ -16,6 +16,8 @@ export type TableHand = Readonly<{
   setText: (text: string) => void;
   /** Goes to a cell and leaves what was typed. A row of null keeps the row. */
   choose: (column: string, row: string | null) => void;
+  /** Goes back to a cell with the text that was typed there, unless something else is being typed meanwhile. */
+  putBack: (at: At, text: string) => void;
   /** One step along the bench; false at the end. */
   step: (by: 1 | -1) => boolean;
 }>;
@@ -35,6 +37,10 @@ export function useTableHand(sheet: Sheet, order: readonly string[]): TableHand 
     (column: string, row: string | null) => setHand(() => ({ at: at && { column, row: row ?? at.row }, text: '' })),
     [setHand, at],
   );
+  const putBack = useCallback(
+    (to: At, text: string) => setHand((now) => (now.text === '' ? { at: to, text } : now)),
+    [setHand],
+  );
   const step = useCallback(
     (by: 1 | -1) => {
       const next = at && stepFrom(sheet, order, at, by);
@@ -43,7 +49,7 @@ export function useTableHand(sheet: Sheet, order: readonly string[]): TableHand 
     },
     [setHand, sheet, order, at],
   );
-  return { at, text: hand.text, setText, choose, step };
+  return { at, text: hand.text, setText, choose, putBack, step };
 }
 
 const stands = (sheet: Sheet, at: At): boolean =>
