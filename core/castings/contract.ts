@@ -5,10 +5,10 @@ import { command, query } from '../kernel/contract.ts';
 import { GramsSchema, idOf, MomentSchema, optionalWords, words } from '../kernel/schemas.ts';
 import { MetalSchema } from '../state/contract.ts';
 
-export const MATERIAL_HOW = ['known', 'magnet', 'type', 'not_known'] as const;
+const MATERIAL_HOW = ['known', 'magnet', 'type', 'not_known'] as const;
 export const POSITIONS = ['left', 'right', 'front_bank', 'rear_bank', 'single', 'not_known'] as const;
-export const WEIGHT_CLASSES = ['one', 'one_careful', 'two', 'hoist'] as const;
-export const SEEN = ['present', 'not_seen', 'cannot_tell'] as const;
+const WEIGHT_CLASSES = ['one', 'one_careful', 'two', 'hoist'] as const;
+const SEEN = ['present', 'not_seen', 'cannot_tell'] as const;
 const Place = z.int().min(0).max(10_000);
 export const Material = z.enum(MATERIALS, { error: 'Say what metal it is. If unsure, use a magnet.' });
 const TagNo = z

@@ -29,7 +29,7 @@ export const listCastings = (db: ReadDb, ticket: TicketId) =>
   );
 
 /** The ticket a tag is on, or undefined when the number was never used. */
-export const findTag = (db: ReadDb, tag: number) =>
+const findTag = (db: ReadDb, tag: number) =>
   db.one(
     db.q
       .selectFrom('casting as c')

@@ -13,8 +13,8 @@ import {
   words,
 } from '../kernel/schemas.ts';
 
-export const CUSTOMER_KINDS = ['retail', 'trade'] as const;
-export const PREFERS = ['call', 'text', 'email'] as const;
+const CUSTOMER_KINDS = ['retail', 'trade'] as const;
+const PREFERS = ['call', 'text', 'email'] as const;
 export const STATEMENTS = ['mail', 'file', 'none'] as const;
 
 export const Amount = CentsSchema.refine((value) => value >= 0, 'An amount is not below 0.');
@@ -68,7 +68,7 @@ export const CustomerWish = z.union([
   z.strictObject({ add: NewCustomer }),
 ]);
 
-export const ContactView = z.object({
+const ContactView = z.object({
   contactId: idOf<'contact_point'>(),
   kind: z.enum(['phone', 'email']),
   value: z.string(),

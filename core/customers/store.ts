@@ -18,7 +18,6 @@ export function getCustomer(db: ReadDb, id: CustomerId) {
   if (!row) throw notFound('customers/no-such-customer', 'This customer');
   return row;
 }
-export type CustomerRow = ReturnType<typeof getCustomer>;
 
 /** @throws AppError `not-found` */
 export function getPerson(db: ReadDb, id: CustomerPersonId) {

@@ -14,11 +14,11 @@ export const CASTING_KINDS = [
   'cover',
 ] as const;
 export const MATERIALS = ['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other', 'not_known'] as const;
-export const CONTAINER_KINDS = ['bag', 'tray', 'board', 'box', 'basket', 'pallet'] as const;
-export const OWNER_MARKS = ['ours_with_casting', 'customers_own', 'new', 'old_return'] as const;
-export const MIX_RULES = ['none', 'keep_order', 'own_place'] as const;
+const CONTAINER_KINDS = ['bag', 'tray', 'board', 'box', 'basket', 'pallet'] as const;
+const OWNER_MARKS = ['ours_with_casting', 'customers_own', 'new', 'old_return'] as const;
+const MIX_RULES = ['none', 'keep_order', 'own_place'] as const;
 export const FATES = ['in_casting', 'replaced', 'in_bag', 'returned', 'scrapped_agreed'] as const;
-export const COUNT_STAGES = ['teardown', 'after_wash', 'assembly', 'out'] as const;
+const COUNT_STAGES = ['teardown', 'after_wash', 'assembly', 'out'] as const;
 
 /** A count of pieces. */
 const Pieces = z

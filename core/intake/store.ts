@@ -27,7 +27,7 @@ export function getContainer(db: ReadDb, id: ContainerId) {
 }
 
 /** The list of the type as new lines: not counted yet. */
-export const usualItems = (db: ReadDb, type: CastingTypeId): Item[] =>
+const usualItems = (db: ReadDb, type: CastingTypeId): Item[] =>
   listArrival(db, type).map((row) => ({
     words: row.words,
     expected: row.expected,

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { idOf, MomentSchema, optionalWords, words } from '../kernel/schemas.ts';
 
-export const PHOTO_STAGES = ['arrival', 'finding', 'done'] as const;
+const PHOTO_STAGES = ['arrival', 'finding', 'done'] as const;
 
 /** A file: its SHA-256 when it was sent to the host before, or its bytes as base64. The host hashes and looks inside. */
 export const FileInput = z.union([
@@ -18,7 +18,7 @@ export const FileInput = z.union([
   }),
 ]);
 
-export const PhotoView = z.object({
+const PhotoView = z.object({
   photoId: idOf<'photo'>(),
   /** The picture is read from the host's file address by this. */
   sha256: z.string(),

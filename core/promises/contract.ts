@@ -7,7 +7,7 @@ import { ChipSchema, MetalSchema, TicketWordSchema } from '../state/contract.ts'
 const ticketId = idOf<'ticket'>();
 
 /** A ticket in one row of a list. */
-export const TicketRow = z.object({
+const TicketRow = z.object({
   ticketId,
   number: z.int(),
   customerId: idOf<'customer'>(),

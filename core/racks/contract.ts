@@ -3,18 +3,9 @@ import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import { GramsSchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
 
-export const PLACE_PURPOSES = [
-  'arrival',
-  'waiting',
-  'parts',
-  'bench',
-  'ready',
-  'quarantine',
-  'floor',
-  'outside',
-] as const;
+const PLACE_PURPOSES = ['arrival', 'waiting', 'parts', 'bench', 'ready', 'quarantine', 'floor', 'outside'] as const;
 
-export const PlaceView = z.object({
+const PlaceView = z.object({
   placeId: idOf<'rack_place'>(),
   code: z.string(),
   words: z.string().nullable(),
@@ -30,7 +21,7 @@ export const PlaceView = z.object({
 });
 
 /** A thing standing somewhere. */
-export const StandingThing = z.object({
+const StandingThing = z.object({
   castingId: idOf<'casting'>().nullable(),
   containerId: idOf<'container'>().nullable(),
   /** Tag number or container label. */

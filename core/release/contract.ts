@@ -6,7 +6,7 @@ import { CentsSchema, DaySchema, GramsSchema, idOf, MomentSchema, optionalWords,
 import { FileInput } from '../photos/contract.ts';
 import { CastingWordSchema, MetalSchema, TicketWordSchema } from '../state/contract.ts';
 
-export const PROOFS = ['claim_ticket', 'identity', 'known'] as const;
+const PROOFS = ['claim_ticket', 'identity', 'known'] as const;
 const ticketId = idOf<'ticket'>();
 
 const ReleaseInput = z.strictObject({

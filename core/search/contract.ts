@@ -5,7 +5,7 @@ import { CentsSchema, idOf } from '../kernel/schemas.ts';
 import { ChipSchema, MetalSchema, TicketWordSchema } from '../state/contract.ts';
 
 /** Where the text was found. */
-export const FOUND_BY = [
+const FOUND_BY = [
   'phone',
   'customer',
   'person',
@@ -30,7 +30,7 @@ const Found = z.object({
   hits: z.array(Hit),
 });
 
-export const FoundTicket = Found.extend({
+const FoundTicket = Found.extend({
   ticketId: idOf<'ticket'>(),
   number: z.int(),
   customer: z.string(),
@@ -47,7 +47,7 @@ export const FoundTicket = Found.extend({
   open: z.boolean(),
 });
 
-export const FoundCustomer = Found.extend({
+const FoundCustomer = Found.extend({
   customerId: idOf<'customer'>(),
   name: z.string(),
   /** "account, net 30, not on stop. Owes 1,290.40, none overdue" */

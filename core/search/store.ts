@@ -17,7 +17,7 @@ export function indexNoted(db: WriteDb): void {
 }
 
 /** Names, short and legal name, people and e-mail addresses of a customer. A merged one is found under the other only. */
-export function indexCustomer(db: WriteDb, id: CustomerId): void {
+function indexCustomer(db: WriteDb, id: CustomerId): void {
   const row = db.one(
     db.q.selectFrom('customer').select(['name', 'short_name', 'legal_name', 'merged_into_id']).where('id', '=', id),
   );
@@ -46,7 +46,7 @@ export function indexCustomer(db: WriteDb, id: CustomerId): void {
 }
 
 /** Order number, engine words and what was wanted of a ticket. */
-export function indexTicket(db: WriteDb, id: TicketId): void {
+function indexTicket(db: WriteDb, id: TicketId): void {
   const row = db.one(
     db.q
       .selectFrom('ticket as t')

@@ -36,8 +36,6 @@ export function markOf(operation: Pick<OperationNow, 'word' | 'covered'>): Mark 
 export const nextOf = (operations: readonly OperationNow[]): OperationNow | undefined =>
   operations.find((one) => one.word === 'ready to start' && one.live);
 
-export type Named = Readonly<{ id: number; words: string }>;
-
 /** "Valve grind started 10:20, D.R. then Seat cut", "next Seat cut", "waits for crack result", "all done". */
 export function doingWords(
   casting: Pick<CastingNow, 'operations'>,

@@ -37,7 +37,7 @@ export function addCastings(ctx: Ctx, ticket: TicketId, typed: readonly z.output
 }
 
 /** "Head 1 of 2, left": counted among castings of the same kind on the ticket. */
-export function titleFor(row: CastingRow, all: readonly CastingRow[]): string {
+function titleFor(row: CastingRow, all: readonly CastingRow[]): string {
   const alike = all.filter((one) => one.kind === row.kind);
   return titleOf(row.kind, alike.findIndex((one) => one.id === row.id) + 1, alike.length, row.position);
 }

@@ -56,7 +56,7 @@ export function doorItem(
  * The end of a line that nobody has to say: a leaving bag holds it, assembly closed it in the casting, or the casting goes as
  * it came. Null: somebody says it.
  */
-export function usualFate(
+function usualFate(
   { now }: Door,
   casting: Identity,
   item: Identity['items'][number],
