@@ -3,7 +3,7 @@ import { isUnitCode, measureOf } from '#core/kernel/measure-units.ts';
 import { nanometres } from '#core/kernel/units.ts';
 
 /** `"295.00"` with 2 digits becomes 29500. @throws RangeError when the text is no decimal, or finer than that. */
-export function wholeOf(text: string, digits: number): number {
+function wholeOf(text: string, digits: number): number {
   const found = /^([+-]?)(\d+)(?:\.(\d+))?$/.exec(text.trim());
   const decimals = found?.[3] ?? '';
   if (!found || decimals.length > digits) throw new RangeError(`not a decimal with ${digits} digits: ${text}`);

@@ -40,7 +40,7 @@ const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) |
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
 /** Days in a month, 1 January to 12 December. */
-export const daysInMonth = (year: number, month: number): number =>
+const daysInMonth = (year: number, month: number): number =>
   month === 2 && isLeap(year) ? 29 : (MONTH_DAYS[month - 1] ?? 0);
 
 /** Days since 1970-01-01 (negative before). */

@@ -15,7 +15,6 @@ export const SecondsSchema = unitSchema<'Seconds'>();
 export const NanometresSchema = unitSchema<'Nanometres'>();
 export const GramsSchema = unitSchema<'Grams'>();
 export const MicrodegreesSchema = unitSchema<'Microdegrees'>();
-export const MicronewtonsSchema = unitSchema<'Micronewtons'>();
 
 /** Id of a row of one table, for example `idOf<'ticket'>()`. */
 export const idOf = <Table extends string>() =>

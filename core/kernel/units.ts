@@ -6,10 +6,8 @@
  * | Cents | 1/100 of the shop's currency | printed columns add up |
  * | PriceE4 | 1/10 000 of the currency | screws at 0.0375 each |
  * | Nanometres | 1e-9 m | 1 in = 25 400 000 nm, so inch and metric are both whole |
- * | Picometres | 1e-12 m | 1 microinch = 25.4 nm is not whole |
  * | BasisPoints, Factor | 1/100 of a percent; 10 000 = times 1 | 8.25 % = 825; 1.15 = 11 500 |
  * | Seconds | 1 s | minutes and tenths of an hour are whole seconds |
- * | DayParts | 1/10 000 of a working day | promise arithmetic |
  */
 declare const unit: unique symbol;
 /** A number that carries the name of its unit; made only by the checked constructors below. */
@@ -20,15 +18,9 @@ export type PriceE4 = Unit<'PriceE4'>;
 export type BasisPoints = Unit<'BasisPoints'>;
 export type Factor = Unit<'Factor'>;
 export type Seconds = Unit<'Seconds'>;
-export type DayParts = Unit<'DayParts'>;
 export type Nanometres = Unit<'Nanometres'>;
-export type Picometres = Unit<'Picometres'>;
 export type Micronewtons = Unit<'Micronewtons'>;
-export type Millipascals = Unit<'Millipascals'>;
-export type Nanolitres = Unit<'Nanolitres'>;
 export type Microdegrees = Unit<'Microdegrees'>;
-export type MillidegreesC = Unit<'MillidegreesC'>;
-export type MicronewtonMetres = Unit<'MicronewtonMetres'>;
 export type Grams = Unit<'Grams'>;
 
 /**
@@ -50,9 +42,7 @@ export const priceE4 = unitOf('PriceE4');
 export const basisPoints = unitOf('BasisPoints');
 export const factor = unitOf('Factor');
 export const seconds = unitOf('Seconds');
-export const dayParts = unitOf('DayParts');
 export const nanometres = unitOf('Nanometres');
-export const picometres = unitOf('Picometres');
 export const micronewtons = unitOf('Micronewtons');
 export const grams = unitOf('Grams');
 

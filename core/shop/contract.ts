@@ -16,7 +16,7 @@ import {
 const Minute = z.int().min(0).max(1440);
 
 /** What every screen needs before anybody is signed in; no customer, no price. */
-export const ShopFace = z.strictObject({
+const ShopFace = z.strictObject({
   /** False: this workspace is empty and waits for the first run. */
   set: z.boolean(),
   name: z.string(),

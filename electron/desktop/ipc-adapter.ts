@@ -24,7 +24,7 @@ type Answering = Readonly<{
 type Sender = Pick<IpcMainInvokeEvent, 'senderFrame'>;
 
 /** True for our page in a main frame; a frame inside it, a PDF or anything else is not heard. */
-export function isOurs(event: Sender): boolean {
+function isOurs(event: Sender): boolean {
   const frame = event.senderFrame;
   return frame !== null && frame.parent === null && isOurAddress(frame.url);
 }

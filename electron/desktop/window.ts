@@ -7,7 +7,7 @@ const SMALLEST = { width: 1024, height: 700 };
 const FIRST = { width: 1366, height: 768 };
 
 /** What a page in the window may be: isolated, sandboxed, without Node. */
-export const safePreferences = (preload: string) =>
+const safePreferences = (preload: string) =>
   ({
     preload,
     contextIsolation: true,

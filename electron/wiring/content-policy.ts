@@ -1,5 +1,5 @@
 /** What a page of ours may load: itself, pictures it holds in memory, PDFs of its own origin in a frame. Nothing else. */
-export const CONTENT_POLICY = [
+const CONTENT_POLICY = [
   "default-src 'self'",
   "script-src 'self'",
   "style-src 'self'",

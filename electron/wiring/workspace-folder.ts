@@ -30,7 +30,7 @@ export const pathsOf = (folder: string): WorkspacePaths => ({
 });
 
 /** The program's own folder of this person on this computer; `BENCHTAG_HOME` names another. */
-export function homeFolder(environment: NodeJS.ProcessEnv = process.env): string {
+function homeFolder(environment: NodeJS.ProcessEnv = process.env): string {
   if (environment.BENCHTAG_HOME) return resolve(environment.BENCHTAG_HOME);
   if (process.platform === 'win32') return join(environment.APPDATA ?? homedir(), 'Benchtag');
   if (process.platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'Benchtag');

@@ -16,6 +16,6 @@ export async function measure(runs: number, work: (run: number) => unknown): Pro
 }
 
 /** Nearest rank. */
-export const percentile = (sorted: readonly number[], p: number): number =>
+const percentile = (sorted: readonly number[], p: number): number =>
   round(sorted[Math.max(0, Math.ceil((sorted.length * p) / 100) - 1)] ?? Number.NaN);
-export const round = (ms: number): number => Math.round(ms * 1000) / 1000;
+const round = (ms: number): number => Math.round(ms * 1000) / 1000;

@@ -3,7 +3,7 @@ import { EventEmitter } from 'node:events';
 
 type Handler = (...args: never[]) => unknown;
 
-export class FakeContents extends EventEmitter {
+class FakeContents extends EventEmitter {
   openHandler: (() => { action: string }) | undefined;
   sent: [channel: string, what: unknown][] = [];
   reloads = 0;

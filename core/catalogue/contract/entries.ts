@@ -10,7 +10,7 @@ import {
   words,
 } from '../../kernel/schemas.ts';
 
-export const CASTING_KINDS = [
+const CASTING_KINDS = [
   'head',
   'block',
   'intake_manifold',
@@ -72,7 +72,7 @@ export const COUNTS_FROM = [
   'rods',
   'ask',
 ] as const;
-export const SPOT_KINDS = [
+const SPOT_KINDS = [
   'valve',
   'cylinder',
   'main',
@@ -170,21 +170,21 @@ export const RuleEntry = z.strictObject({
   waiver: z.enum(['none', 'reason', 'customer_signature']),
   why: words(240),
 });
-export const FindingEntry = z.strictObject({
+const FindingEntry = z.strictObject({
   code: Code,
   words: words(160),
   offer: z.array(Code),
   alsoNeeded: z.array(Code),
   note: optionalWords(240),
 });
-export const ConditionEntry = z.strictObject({
+const ConditionEntry = z.strictObject({
   code: Code,
   words: words(160),
   where: z.array(z.string()),
   askCustomer: z.enum(['no', 'note', 'maybe', 'yes', 'after_measure', 'at_once']),
   suggestsFinding: Code.nullable(),
 });
-export const PackageEntry = z.strictObject({
+const PackageEntry = z.strictObject({
   code: Code,
   shopWords: words(120),
   customerWords: words(160),
@@ -245,7 +245,7 @@ export const CastingTypeEntry = z.strictObject({
   spots: z.array(SpotEntry),
   arrival: z.array(ArrivalEntry),
 });
-export const PlaceEntry = z.strictObject({
+const PlaceEntry = z.strictObject({
   code: Code,
   words: optionalWords(120),
   purpose: z.enum(['arrival', 'waiting', 'parts', 'bench', 'ready', 'quarantine', 'floor', 'outside']),
@@ -280,4 +280,3 @@ export const Entries = z.strictObject({
 export type CatalogueEntries = z.output<typeof Entries>;
 export type EntriesTyped = z.input<typeof Entries>;
 export type CastingTypeEntryOf = z.output<typeof CastingTypeEntry>;
-export type SpotEntryOf = z.output<typeof SpotEntry>;

@@ -193,3 +193,51 @@ describe('operations/set-work-centre', () => {
     expect((await send('operations/list-work-centres', {})).centres[0]?.people).toBe(3);
   });
 });
+
+describe('operations/add-engine-type', () => {
+  const engine = {
+    code: 'ZZ-1',
+    words: 'test single',
+    cylinders: 1,
+    layout: 'single',
+    bankLean: null,
+    faceLean: null,
+    bore: null,
+    stroke: null,
+    numbering: '1',
+    frontIs: 'far_from_flywheel',
+    frontWords: null,
+  } as const;
+
+  it('adds an engine that castings can then name', async () => {
+    const { send } = await startTestHost();
+    const { engineType } = await send('operations/add-engine-type', engine);
+
+    expect((await send('operations/list-engine-types', {})).engines).toContainEqual({ ...engine, id: engineType });
+  });
+
+  it('refuses a code that is used, beside the field', async () => {
+    const { refuse } = await startTestHost();
+
+    expect(await refuse('operations/add-engine-type', { ...engine, code: 'NV-8' })).toMatchObject({
+      fields: { code: expect.stringContaining('NV-8') },
+    });
+  });
+});
+
+describe('operations/list-stock', () => {
+  it('holds the shims of both units with their exact thickness', async () => {
+    const { send } = await startTestHost();
+    const shims = (await send('operations/list-stock', {})).stock.filter((s) => s.shimUnit !== null);
+
+    // 0.015 in = 381 000 nm; 0.25 mm = 250 000 nm.
+    expect(shims.map((s) => [s.thicknessTyped, s.thickness])).toEqual([
+      ['0.015', 381_000],
+      ['0.030', 762_000],
+      ['0.060', 1_524_000],
+      ['0.25', 250_000],
+      ['0.50', 500_000],
+      ['1.00', 1_000_000],
+    ]);
+  });
+});

@@ -87,3 +87,25 @@ describe('activity/list-activity', () => {
     expect(await refuse('activity/list-activity', {}, { as: 'SO' })).toMatchObject({ code: 'host/not-allowed' });
   });
 });
+
+describe('backup/get-last-backup', () => {
+  it('says when the last one was made and checked', async () => {
+    const { send } = await startTestHost();
+    expect(await send('backup/get-last-backup', {})).toEqual({ last: null });
+
+    await send('backup/make-backup', {});
+
+    expect(await send('backup/get-last-backup', {})).toEqual({
+      last: { at: '2026-03-09T14:00:00.000Z', file: 'backups/test.sqlite', bytes: 1 },
+    });
+  });
+});
+
+describe('backup/list-backups', () => {
+  it('is the owner only', async () => {
+    const { send, refuse } = await startTestHost();
+
+    expect(await send('backup/list-backups', {})).toEqual({ backups: [] });
+    expect(await refuse('backup/list-backups', {}, { as: 'TV' })).toMatchObject({ code: 'host/not-allowed' });
+  });
+});

@@ -164,3 +164,27 @@ describe('devices/keep-draft', () => {
     expect(await send('devices/list-drafts', {}, { as: 'TV' })).toEqual({ drafts: [] });
   });
 });
+
+describe('devices/list-devices', () => {
+  it('shows each paired screen, names it, gives it a work centre, and shuts it out', async () => {
+    const host = await startTestHost();
+    const bench = await paired(host);
+    const { centres } = await host.send('operations/list-work-centres', {});
+    const centre = centres.find((c) => c.code === 'head-bench')?.id ?? null;
+    const [device] = (await host.send('devices/list-devices', {})).devices;
+    if (!device) throw new Error('no device');
+
+    await host.send('devices/set-device', {
+      device: device.id,
+      seenVersion: device.version,
+      name: 'Head bench',
+      workCentre: centre,
+    });
+    const [named] = (await host.send('devices/list-devices', {}, { as: { ...host.as('OB'), device: bench.device } }))
+      .devices;
+    expect(named).toMatchObject({ name: 'Head bench', workCentre: 'Head bench', revoked: false, thisOne: true });
+
+    await host.send('devices/revoke-device', { device: device.id, seenVersion: device.version + 1 });
+    expect((await host.send('devices/list-devices', {})).devices).toMatchObject([{ revoked: true }]);
+  });
+});
