@@ -13,6 +13,12 @@ export const columnKey = (column: Pick<Column, 'spot'>): string => String(column
 export const placeOf = (casting: number, row: Pick<SheetRow, 'key'>, column: string): string =>
   `${casting}|${row.key}|${column}`;
 
+/** The parts of a place's name: a row's key holds the same sign, so only the ends are cut off. */
+export function placeParts(place: string): Readonly<{ casting: number; row: string; column: string }> {
+  const [first, last] = [place.indexOf('|'), place.lastIndexOf('|')];
+  return { casting: Number(place.slice(0, first)), row: place.slice(first + 1, last), column: place.slice(last + 1) };
+}
+
 /** Words or choices instead of a figure. */
 export const isWords = (row: SheetRow): boolean => row.family === 'text' || row.family === 'choice';
 /** Rows the hand types into. */

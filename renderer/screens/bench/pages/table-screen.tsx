@@ -21,6 +21,7 @@ import { useRoom } from '../hooks/use-room.ts';
 import { type TableHand, useTableHand } from '../hooks/use-table-hand.ts';
 import { GaugePanel } from '../parts/gauge-panel.tsx';
 import { KeptHere } from '../parts/kept-here.tsx';
+import { NotTaken } from '../parts/not-taken.tsx';
 import { PaperRow } from '../parts/paper-row.tsx';
 import { ReadingDetail } from '../parts/reading-detail.tsx';
 import { ReadingField } from '../parts/reading-field.tsx';
@@ -110,6 +111,7 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
           onTurn={() => setTurned(!turned)}
         />
         <Notes sheet={sheet} />
+        <NotTaken spot={spot} entries={entries} onGo={hand.choose} />
         {spot.cell?.state === 'two readings' && (
           <TwoReadings label={`${spot.column.label} ${spot.row.words}`} readings={spot.cell.choose} />
         )}

@@ -7,6 +7,7 @@ import {
   markOf,
   pagesOf,
   placeOf,
+  placeParts,
   rowsOf,
   spotAt,
   startAt,
@@ -70,6 +71,14 @@ describe('labelOf', () => {
     const after = rowOf('thickness', 'thickness', [], { stage: 'after', key: 'thickness||after' });
     expect(labelOf({ ...sheet, rows: [before, after] }, after)).toBe('thickness after, mm');
     expect(labelOf({ ...sheet, rows: [after] }, after)).toBe('thickness, mm');
+  });
+});
+
+describe('placeParts', () => {
+  it('takes apart what placeOf put together, though a row key holds the same sign', () => {
+    const [row] = sheet.rows;
+    if (!row) throw new Error('no row');
+    expect(placeParts(placeOf(7, row, '12'))).toEqual({ casting: 7, row: 'installed-height||before', column: '12' });
   });
 });
 

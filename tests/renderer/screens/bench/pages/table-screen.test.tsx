@@ -171,7 +171,7 @@ describe('TableScreen', () => {
     await field('2I, height read');
     await userEvent.keyboard('359.5{Enter}');
     await waitFor(() => expect(inputs('readings/add-readings')).toHaveLength(1));
-    await press('2I');
+    await press('2I 359.5');
     expect(await screen.findByText('Ten times the target.')).toBeTruthy();
     await press('359.5 is right');
     await waitFor(() =>
