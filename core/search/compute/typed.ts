@@ -96,3 +96,7 @@ export function placeOfKey(number: string, key: string): number {
 }
 
 const alike = (a: string, b: string | undefined): boolean => a === b || a === '?' || b === '?';
+
+/** The longest stretch of a key without `?`; the first of equal ones. */
+export const longestRun = (key: string): string =>
+  key.split('?').reduce((best, run) => (run.length > best.length ? run : best), '');

@@ -2,7 +2,7 @@
 import { digitSpellings, foldText } from '../../customers/compute.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { CastingId, CustomerId, CustomerPersonId, TicketId } from '../../kernel/ids.ts';
-import { globOf, placeOfKey, type Typed } from '../compute/typed.ts';
+import { globOf, longestRun, placeOfKey, type Typed } from '../compute/typed.ts';
 
 const phrase = (text: string): string => `"${text.replaceAll('"', '')}"`;
 /** Every word begins a word there, in any order. */
@@ -102,12 +102,24 @@ export function findNumbers(db: ReadDb, key: string, limit: number): CastingId[]
   return [...new Set([...rows, ...wild].map((row) => row.id))].sort((a, b) => b - a).slice(0, limit);
 }
 
-const byGlob = (db: ReadDb, key: string, limit: number) =>
-  db.sql<{ id: CastingId }>(
-    'SELECT casting_id AS id FROM find_casting WHERE number GLOB ? ORDER BY casting_id DESC LIMIT ?',
-    globOf(key),
-    limit,
-  );
+/** By the longest readable stretch where it is long enough to be indexed, else every number is looked at. */
+function byGlob(db: ReadDb, key: string, limit: number): Readonly<{ id: CastingId }>[] {
+  const readable = longestRun(key);
+  if (readable.length < 3) {
+    return db.sql(
+      'SELECT casting_id AS id FROM find_casting WHERE number GLOB ? ORDER BY casting_id DESC LIMIT ?',
+      globOf(key),
+      limit,
+    );
+  }
+  return db
+    .sql<{ id: CastingId; number: string }>(
+      'SELECT rowid AS id, number FROM find_number WHERE find_number MATCH ? ORDER BY rowid DESC LIMIT ?',
+      phrase(readable),
+      MOST_WILD,
+    )
+    .filter((row) => row.number.split(' ').some((number) => placeOfKey(number, key) >= 0));
+}
 
 /** Any three characters in a row are indexed; two are looked for at the beginning. */
 const byPart = (db: ReadDb, key: string, limit: number) =>

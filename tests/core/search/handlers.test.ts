@@ -77,6 +77,7 @@ describe('search/find-anything', () => {
     ['4B871', 'a character the person reads and we could not', '4B?71-L'],
     ['4B?72', 'a character the person cannot read', '4B872-R'],
     ['872R', 'a part of the number without its signs', '4B872-R'],
+    ['?B872', 'a readable stretch of four', '4B872-R'],
   ])('finds the casting number %s: %s', async (text, _why, number) => {
     const { castings } = await find(text);
     expect(castings[0]).toMatchObject({ foundBy: 'casting number', matched: number });

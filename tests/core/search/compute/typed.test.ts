@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { digitStretches, globOf, numberKey, readTyped, stretchesOf } from '#core/search/compute/typed.ts';
+import {
+  digitStretches,
+  globOf,
+  longestRun,
+  numberKey,
+  placeOfKey,
+  readTyped,
+  stretchesOf,
+} from '#core/search/compute/typed.ts';
 
 describe('numberKey', () => {
   it('keeps letters, digits and unreadable characters', () => {
@@ -46,5 +54,28 @@ describe('digitStretches', () => {
   });
   it('is empty when the digits are not there', () => {
     expect(digitStretches('555-0142', '999')).toEqual([]);
+  });
+});
+
+describe('placeOfKey', () => {
+  it.each([
+    ['4B?71L', '4B871', 0],
+    ['4B871R', '?71R', 2],
+    ['710142B', '0142', 2],
+    ['4B871R', '9', -1],
+    ['', 'A', -1],
+  ])('%s in %s', (number, key, place) => {
+    expect(placeOfKey(number, key)).toBe(place);
+  });
+});
+
+describe('longestRun', () => {
+  it.each([
+    ['4B?71L', '71L'],
+    ['??', ''],
+    ['ABC', 'ABC'],
+    ['AB?CD', 'AB'],
+  ])('of %s is %j', (key, run) => {
+    expect(longestRun(key)).toBe(run);
   });
 });
