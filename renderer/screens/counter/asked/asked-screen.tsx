@@ -15,10 +15,10 @@ import { Waiting } from '../../../kit/pane.tsx';
 import { PageName, Sheet, SheetBody, TitleBlock, TitleCell } from '../../../kit/sheet.tsx';
 import { Tag } from '../../../kit/tag.tsx';
 import css from './asked-screen.module.css';
+import type { Question } from './question.ts';
 import { TheirAnswer } from './their-answer.tsx';
 import { WaysToGo } from './ways-to-go.tsx';
 
-export type Question = OutputOf<App['approvals/get-question']>;
 type Ticket = OutputOf<App['tickets/get-ticket']>;
 
 /** By the numbers people say: ticket 10482, question 2. */

@@ -12,9 +12,8 @@ import { ErrorNote } from '../../../kit/notice.tsx';
 import { Sheet, SheetBody } from '../../../kit/sheet.tsx';
 import { AcceptAnyway } from '../parts/accept-anyway.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../parts/answer-fields.tsx';
-import type { Question } from './asked-screen.tsx';
+import type { Question, Way } from './question.ts';
 import css from './their-answer.module.css';
-import type { Way } from './ways-to-go.tsx';
 
 export function TheirAnswer({
   ticket,

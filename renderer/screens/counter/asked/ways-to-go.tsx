@@ -4,10 +4,8 @@ import { useFormat } from '../../../client/use-shop.ts';
 import { Button } from '../../../kit/button.tsx';
 import { classes } from '../../../kit/class-names.ts';
 import { Sheet } from '../../../kit/sheet.tsx';
-import type { Question } from './asked-screen.tsx';
+import type { Question, Way } from './question.ts';
 import css from './ways-to-go.module.css';
-
-export type Way = Question['options'][number];
 
 const isStop = (way: Way): boolean => way.kind === 'stop_casting' || way.kind === 'stop_all';
 
