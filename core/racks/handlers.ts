@@ -50,11 +50,12 @@ export const racks = implement(racksContract, {
   'racks/list-places': {
     run({ purpose }, { db }) {
       const settings = settingsOf(getShop(db));
+      const counts = store.countByPlace(db);
       return {
         places: store
           .listPlaces(db)
           .filter((row) => purpose === undefined || row.purpose === purpose)
-          .map((row) => placeView(db, row, settings)),
+          .map((row) => placeView(counts, row, settings)),
       };
     },
   },
@@ -62,7 +63,7 @@ export const racks = implement(racksContract, {
     run({ place: code }, { db }) {
       const place = placeOf(db, code);
       return {
-        place: placeView(db, place, settingsOf(getShop(db))),
+        place: placeView(store.countByPlace(db), place, settingsOf(getShop(db))),
         things: store.thingsAt(db, place.id).map((row) => thingView(db, row)),
       };
     },
@@ -184,8 +185,7 @@ const identityInDoubt = (db: QueryCtx['db'], ticket: TicketId, casting: number |
     casting,
   ).length > 0;
 
-function placeView(db: QueryCtx['db'], row: Place, settings: Settings) {
-  const things = store.thingsAt(db, row.id);
+function placeView(counts: ReturnType<typeof store.countByPlace>, row: Place, settings: Settings) {
   return {
     placeId: row.id,
     code: row.code,
@@ -195,8 +195,8 @@ function placeView(db: QueryCtx['db'], row: Place, settings: Settings) {
     maxWeight: row.max_weight_g,
     onlyMetal: row.only_metal,
     limitWords: limitWords({ code: row.code, maxWeight: row.max_weight_g, onlyMetal: row.only_metal }, settings),
-    castings: things.filter((one) => one.castingId !== null).length,
-    containers: things.filter((one) => one.containerId !== null).length,
+    castings: counts.get(row.id)?.castings ?? 0,
+    containers: counts.get(row.id)?.containers ?? 0,
     version: row.version,
   };
 }

@@ -92,3 +92,23 @@ export const thingsAt = (db: ReadDb, place: RackPlaceId): ThingRow[] => [
     place,
   ),
 ];
+
+/** How many castings and containers in the house stand at each place by their last placement; places with none left out. */
+export function countByPlace(db: ReadDb): Map<RackPlaceId, { castings: number; containers: number }> {
+  const counts = new Map<RackPlaceId, { castings: number; containers: number }>();
+  for (const [table, column, kind] of [
+    ['casting', 'casting_id', 'castings'],
+    ['container', 'container_id', 'containers'],
+  ] as const) {
+    const rows = db.sql<{ place: RackPlaceId; n: number }>(
+      `SELECT p.rack_place_id AS place, COUNT(*) AS n FROM ${table} x INDEXED BY ${table}__in_house
+       JOIN placement p ON p.id = (SELECT MAX(q.id) FROM placement q WHERE q.${column} = x.id)
+       WHERE x.out_at IS NULL GROUP BY p.rack_place_id`,
+    );
+    for (const { place, n } of rows) {
+      const seen = counts.get(place) ?? { castings: 0, containers: 0 };
+      counts.set(place, { ...seen, [kind]: n });
+    }
+  }
+  return counts;
+}

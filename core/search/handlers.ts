@@ -34,7 +34,7 @@ export const search = implement(searchContract, {
       const people = seesPeople ? findPeople(looking, limit) : NOBODY;
       const found = seesPeople ? findTickets(looking, people.ids, limit) : [];
       const castings = findCastings(ctx, typed, limit, seesPeople);
-      const customers = people.ids.slice(0, limit).map((id) =>
+      const customers = people.ids.slice(0, Math.min(limit, MOST_PEOPLE)).map((id) =>
         customerView(
           looking,
           id,
@@ -55,12 +55,15 @@ export const search = implement(searchContract, {
         customers,
         tickets,
         castings: shown,
-        more: people.ids.length > limit || found.length > limit || castings.length > limit,
+        more: people.ids.length > customers.length || found.length > limit || castings.length > limit,
         call: callOf(customers, tickets),
       };
     },
   },
 });
+
+/** More people than a caller waits for: type more of the name. */
+const MOST_PEOPLE = 8;
 
 /** What a code reader typed: the number printed beside the code. */
 const codeText = (text: string): string | undefined => readCode(text)?.number;

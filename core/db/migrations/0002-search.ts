@@ -1,5 +1,5 @@
 /**
- * Step 2: what the find box looks in. Shipped: never edited.
+ * Step 2: what the find box looks in, and what stands in the house. Shipped: never edited.
  *
  * Normalised copies of names, numbers and words; written by core/search in the transaction of the command that changed
  * them. Triggers only note which rows to index anew, so that no command can forget it.
@@ -21,6 +21,9 @@ const tables = [
   ) STRICT`,
   'CREATE INDEX find_casting__number ON find_casting (number)',
   'CREATE INDEX find_casting__wild ON find_casting (number) WHERE wild = 1',
+  // What stands in the house now, out of years of finished work.
+  'CREATE INDEX casting__in_house ON casting (ticket_id) WHERE out_at IS NULL',
+  'CREATE INDEX container__in_house ON container (ticket_id) WHERE out_at IS NULL',
   `CREATE TABLE find_dirty (
     subject TEXT NOT NULL CHECK (subject IN ('customer', 'ticket', 'casting')),
     row_id INTEGER NOT NULL,

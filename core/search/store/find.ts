@@ -146,6 +146,9 @@ export const openTicketsOf = (db: ReadDb, customer: CustomerId, limit: number): 
     )
     .map((row) => row.id);
 
+export const countOpen = (db: ReadDb, customer: CustomerId): number =>
+  db.sql<{ n: number }>('SELECT COUNT(*) AS n FROM ticket_now WHERE customer_id = ? AND over = 0', customer)[0]?.n ?? 0;
+
 /** Castings in the house of customers whose short name begins so: all a machinist may find a customer by. */
 export const findCastingsByShortName = (db: ReadDb, words: readonly string[], limit: number): CastingId[] =>
   findCustomersByWords(db, words, 50)

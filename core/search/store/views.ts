@@ -10,7 +10,7 @@ import { cents } from '../../kernel/units.ts';
 import { listTickets } from '../../state/store/ticket-rows.ts';
 import { moreWords, type Sayable, sayThis } from '../compute/say.ts';
 import { digitStretches, numberKey, placeOfKey, stretchesOf, type Typed } from '../compute/typed.ts';
-import { type ByPhone, openTicketsOf, owedBy, readCastings, readyPlaces } from './find.ts';
+import { type ByPhone, countOpen, owedBy, readCastings, readyPlaces } from './find.ts';
 
 export type Looking = Readonly<{
   db: ReadDb;
@@ -69,7 +69,7 @@ export function customerView(looking: Looking, id: CustomerId, phone: ByPhone | 
     phone: shownPhone,
     phoneHits: phone && shownPhone ? digitStretches(shownPhone, phone.digits) : [],
     lastRang: lastRang(looking, id),
-    openTickets: openTicketsOf(db, id, 1000).length,
+    openTickets: countOpen(db, id),
   };
 }
 
@@ -144,18 +144,12 @@ export function ticketViews(looking: Looking, found: readonly FoundTicket[]) {
       promise: row.promise,
       asked: row.asked,
       toPay: row.toPay,
-      onAccount: onAccount(db, row.customerId),
+      onAccount: row.onAccount,
       places: ready ? readyPlaces(db, row.ticketId) : [],
       toldWords: row.toldAt === null ? null : formatDayTime(from.local(row.toldAt), settings),
     };
   }
 }
-
-const onAccount = (db: ReadDb, customer: CustomerId): boolean =>
-  db.sql(
-    "SELECT 1 FROM customer c JOIN terms t ON t.id = c.terms_id WHERE c.id = ? AND t.kind <> 'on_receipt' AND c.on_stop_at IS NULL",
-    customer,
-  ).length > 0;
 
 export type FoundCasting = Readonly<{ id: CastingId; foundBy: Foundby; matched?: string }>;
 

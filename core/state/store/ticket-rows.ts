@@ -37,6 +37,7 @@ const readNow = (db: ReadDb, ids: readonly TicketId[]) =>
       .innerJoin('customer as c', 'c.id', 'n.customer_id')
       .leftJoin('engine_type as e', 'e.id', 't.engine_type_id')
       .leftJoin('customer_person as p', 'p.id', 't.contact_person_id')
+      .innerJoin('terms as m', 'm.id', 'c.terms_id')
       .selectAll('n')
       .select([
         't.engine_words',
@@ -47,6 +48,8 @@ const readNow = (db: ReadDb, ids: readonly TicketId[]) =>
         'c.name as customer_name',
         'e.words as engine',
         'p.name as person',
+        'm.kind as terms_kind',
+        'c.on_stop_at',
       ])
       .where('n.ticket_id', 'in', [...ids]),
   );
@@ -125,6 +128,8 @@ function viewOf(
     whereWords: row.where_words,
     asked:
       row.unanswered === 0 ? null : { words: row.asked_words ?? '', kind: row.asked_kind, number: row.asked_number },
+    /** Pays by invoice: net or end of month, and not on stop. */
+    onAccount: row.terms_kind !== 'on_receipt' && row.on_stop_at === null,
     toldAt: row.told_at,
     toPay: row.to_pay_cents,
     balance: row.balance_cents,
