@@ -6,13 +6,16 @@ import { readCount } from '../../../kit/count.tsx';
 import { quantityFault, readQuantity } from '../parts/quantity.ts';
 
 export type WorkTyped = Readonly<{ key: string; id: number; words: string; quantity: string; hourly: boolean }>;
+export type PartTyped = Readonly<{ key: string; id: number; words: string; quantity: string }>;
 export type ChargeTyped = Readonly<{ key: string; words: string; price: string }>;
 export type WayTyped = Readonly<{
   key: string;
   kind: 'work' | 'other_casting';
   words: string;
   operations: readonly WorkTyped[];
-  /** Parts, outside work and anything with a price of its own. */
+  /** From the stock, at its list price. */
+  parts: readonly PartTyped[];
+  /** Other parts, outside work and anything with a price of its own. */
   charges: readonly ChargeTyped[];
   daysMore: string;
   ifDeclined: string;
@@ -34,6 +37,7 @@ export const emptyWay = (key: string): WayTyped => ({
   kind: 'work',
   words: '',
   operations: [],
+  parts: [],
   charges: [],
   daysMore: '',
   ifDeclined: '',
@@ -69,6 +73,7 @@ export function askInput(ticketId: number, typed: AskTyped, settings: FormatSett
         operationKindId: work.id,
         quantity: readQuantity(work.quantity, work.hourly),
       })),
+      parts: way.parts.map((part) => ({ stockItemId: part.id, quantity: readQuantity(part.quantity, false) ?? 1 })),
       charges: way.charges.flatMap((charge) => {
         const cents = readMoney(charge.price, settings);
         if (cents === null || charge.words.trim() === '') return [];

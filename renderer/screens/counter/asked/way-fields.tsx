@@ -46,19 +46,19 @@ export function WayFields({
         />
         <WishField
           casting={casting}
+          parts
           onPick={(picked) => {
+            if ('part' in picked) {
+              const { id, words } = picked.part;
+              set({ parts: [...way.parts, { key: nextKey(way.parts, 's'), id, words, quantity: '' }] });
+            }
             if (!('operation' in picked)) return;
             const { id, shopWords } = picked.operation;
+            const hourly = isHourly(picked.operation, casting.kind);
             set({
               operations: [
                 ...way.operations,
-                {
-                  key: nextKey(way.operations, 'o'),
-                  id,
-                  words: shopWords,
-                  quantity: '',
-                  hourly: isHourly(picked.operation, casting.kind),
-                },
+                { key: nextKey(way.operations, 'o'), id, words: shopWords, quantity: '', hourly },
               ],
             });
           }}
@@ -80,6 +80,27 @@ export function WayFields({
               <Button
                 label={`Take off ${work.words}`}
                 onPress={() => set({ operations: way.operations.filter((one) => one.key !== work.key) })}
+              >
+                Take off
+              </Button>
+            </li>
+          ))}
+          {way.parts.map((part) => (
+            <li key={part.key}>
+              <span>{part.words}</span>
+              <Field
+                label={`How many ${part.words}`}
+                quiet
+                placeholder="1"
+                inputMode="numeric"
+                value={part.quantity}
+                onChange={(quantity) =>
+                  set({ parts: way.parts.map((one) => (one.key === part.key ? { ...one, quantity } : one)) })
+                }
+              />
+              <Button
+                label={`Take off ${part.words}`}
+                onPress={() => set({ parts: way.parts.filter((one) => one.key !== part.key) })}
               >
                 Take off
               </Button>

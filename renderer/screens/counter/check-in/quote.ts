@@ -38,6 +38,9 @@ export function quoteInput(typed: CheckInTyped, settings: FormatSettings, rush: 
       packages: typed.wishes
         .filter((wish) => wish.kind === 'package' && wish.id !== null && isFor(wish, casting))
         .map((wish) => ({ packageId: wish.id ?? 0, wishedWords: wish.said.trim() || null })),
+      parts: typed.wishes
+        .filter((wish) => wish.kind === 'part' && wish.id !== null && isFor(wish, casting))
+        .map((wish) => ({ stockItemId: wish.id, quantity: readQuantity(wish.quantity, false) ?? 1 })),
     })),
     rushBp: typed.rush ? rush : null,
     ceiling: readMoney(typed.ceiling, settings),
@@ -73,7 +76,8 @@ export const linesOf = (wish: WishTyped, quote: Quote): readonly QuoteLine[] =>
   quote.lines.filter(
     (line) =>
       ((wish.kind === 'operation' && line.operationKindId === wish.id) ||
-        (wish.kind === 'package' && line.packageId === wish.id)) &&
+        (wish.kind === 'package' && line.packageId === wish.id) ||
+        (wish.kind === 'part' && line.kind === 'part' && line.words === wish.words)) &&
       (wish.castings.length === 0 || line.castingKey === null || wish.castings.includes(line.castingKey)),
   );
 

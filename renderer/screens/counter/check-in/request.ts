@@ -78,7 +78,7 @@ export function checkInInput(typed: CheckInTyped, settings: FormatSettings, rush
     },
     castings: typed.castings.map(castingInput),
     containers: typed.boxes.map((box) => ({ ...boxInput(box), ownerMark: box.owner })),
-    wishes: typed.wishes.map((wish) => wishInput(wish, typed.castings)),
+    wishes: typed.wishes.filter((wish) => wish.kind !== 'part').map((wish) => wishInput(wish, typed.castings)),
     ceiling:
       ceiling === null
         ? null
@@ -215,3 +215,16 @@ export function placesOf(fields: Readonly<Record<string, string>>, castings: rea
     }),
   );
 }
+
+type PartInput = InputOf<App['parts/add-part']>['part'];
+
+/** Parts asked for, each with the place of its casting in the list: they are added when the castings have their tags. */
+export const partsAsked = (typed: CheckInTyped): readonly Readonly<{ at: number; part: PartInput }>[] =>
+  typed.castings.flatMap((casting, at) =>
+    typed.wishes
+      .filter((wish) => wish.kind === 'part' && (wish.castings.length === 0 || wish.castings.includes(casting.key)))
+      .map((wish) => ({
+        at,
+        part: { stockItemId: wish.id, quantity: readQuantity(wish.quantity, false) ?? 1 },
+      })),
+  );

@@ -78,8 +78,8 @@ export type CastingTyped = Readonly<{
 
 export type WishTyped = Readonly<{
   key: string;
-  kind: 'operation' | 'package' | 'said';
-  /** Id and code of the catalogue; null for words only. */
+  kind: 'operation' | 'package' | 'part' | 'said';
+  /** Id and code of the catalogue (a part: of the stock); null for words only. */
   id: number | null;
   code: string | null;
   /** Shop's words, and the customer's as the catalogue has them. */

@@ -5,9 +5,9 @@ import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Field } from '../../../kit/field.tsx';
+import { FormSheet } from '../../../kit/form-sheet.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Suggest } from '../../../kit/suggest.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
 import type { Customer } from './customer-shapes.ts';
 
 export function AccountForm({ customer, onDone }: { customer: Customer; onDone: () => void }) {
@@ -20,7 +20,7 @@ export function AccountForm({ customer, onDone }: { customer: Customer; onDone: 
   const cents = readMoney(limit, format.settings);
   const wrong = limit.trim() !== '' && cents === null ? 'Write an amount, for example 6000.00.' : undefined;
   return (
-    <PanelForm
+    <FormSheet
       title="Terms and stop"
       note={customer.name}
       act="Keep the terms"
@@ -50,7 +50,7 @@ export function AccountForm({ customer, onDone }: { customer: Customer; onDone: 
       />
       <Field label="Limit (empty: none)" inputMode="decimal" value={limit} onChange={setLimit} error={wrong} />
       <StopForm customer={customer} onDone={onDone} />
-    </PanelForm>
+    </FormSheet>
   );
 }
 

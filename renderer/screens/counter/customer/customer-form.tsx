@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../client/use-app.ts';
 import { Choice, Tick } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { FormSheet } from '../../../kit/form-sheet.tsx';
 import { changesOf } from '../ticket/field-changes.ts';
 import type { Customer } from './customer-shapes.ts';
 
@@ -49,7 +49,7 @@ export function CustomerForm({ customer, onDone }: { customer: Customer; onDone:
     onDone();
   };
   return (
-    <PanelForm
+    <FormSheet
       title="Change"
       note={customer.name}
       act="Keep the changes"
@@ -89,7 +89,7 @@ export function CustomerForm({ customer, onDone }: { customer: Customer; onDone:
         lines={2}
         error={instruct.error?.reply.fields?.words}
       />
-    </PanelForm>
+    </FormSheet>
   );
 }
 

@@ -6,7 +6,7 @@ import { useFormat } from '../../../client/use-shop.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Choice, Tick } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
-import { PanelForm } from '../parts/panel-form.tsx';
+import { FormSheet } from '../../../kit/form-sheet.tsx';
 import type { Customer, CustomerPerson } from './customer-shapes.ts';
 import { addPersonInput, changePersonInput, type PersonTyped, startPerson } from './person-typed.ts';
 
@@ -31,7 +31,7 @@ export function PersonForm({ customer, person, onDone }: FormProps) {
     if (kept) onDone();
   };
   return (
-    <PanelForm
+    <FormSheet
       title={person ? person.name : 'Another person'}
       note={customer.name}
       act="Keep this person"
@@ -84,6 +84,6 @@ export function PersonForm({ customer, person, onDone }: FormProps) {
           {person.name} no longer speaks for them
         </Button>
       )}
-    </PanelForm>
+    </FormSheet>
   );
 }

@@ -3,24 +3,23 @@ import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
-import { isDesktop, printOnDesktop, saveOnDesktop } from '../../../client/desktop.ts';
-import { RequestRefused } from '../../../client/request-refused.ts';
-import { fileUrl } from '../../../client/transport.ts';
 import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
+import { keepTyped, readTyped } from '../../../client/use-draft.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { ticketAddress } from '../../../kit/addresses.ts';
-import { Button, GoButton } from '../../../kit/button.tsx';
+import { Button } from '../../../kit/button.tsx';
 import { KeyHints } from '../../../kit/key-hints.tsx';
 import { keysOf, useAct } from '../../../kit/keyboard.ts';
-import { ErrorNote } from '../../../kit/notice.tsx';
+import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
+import { type DrawnPaper, PaperPreview } from '../../../kit/paper-preview.tsx';
 import { Row, RowGroup, Rows } from '../../../kit/rows.tsx';
 import { Empty, PageName, Sheet, SheetFoot, SheetHead } from '../../../kit/sheet.tsx';
+import { leftBehind } from '../check-in/left-behind.ts';
 import { papersOf } from './papers-of.ts';
 import css from './papers-screen.module.css';
 
 type Document = OutputOf<App['documents/list-documents']>['documents'][number];
-type Shown = Readonly<{ documentId: number; sha256: string; fileName: string; words: string }>;
 
 /** `pile`: straight from a check-in, everything is drawn at once if nothing was drawn yet. */
 export function PapersScreen({ number, pile = false }: { number: number; pile?: boolean }) {
@@ -58,7 +57,8 @@ function Papers({ ticket, documents, estimates, pile }: PapersProps) {
   const format = useFormat();
   const one = useAppCommand('documents/print-paper');
   const set = useAppCommand('documents/print-set');
-  const [chosen, setChosen] = useState<Shown | null>(null);
+  const [left, setLeft] = useState(() => readTyped(leftBehind(ticket.number), isSentences) ?? []);
+  const [chosen, setChosen] = useState<DrawnPaper | null>(null);
   const shown = chosen ?? documents[0] ?? null;
   const drawSet = async () => {
     const drawn = await set.send({ ticketId: ticket.ticketId });
@@ -93,6 +93,26 @@ function Papers({ ticket, documents, estimates, pile }: PapersProps) {
               />
             ))}
           </Rows>
+          {left.length > 0 && (
+            <Notice
+              kind="ask"
+              acts={
+                <Button
+                  onPress={() => {
+                    keepTyped(leftBehind(ticket.number), null);
+                    setLeft([]);
+                  }}
+                >
+                  Seen
+                </Button>
+              }
+            >
+              <b>The ticket is kept; this did not arrive. Add it on the ticket's page.</b>
+              {left.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+            </Notice>
+          )}
           <ErrorNote error={one.error ?? set.error} />
           <SheetFoot>
             <Button working={set.pending} onPress={() => void drawSet()}>
@@ -104,7 +124,7 @@ function Papers({ ticket, documents, estimates, pile }: PapersProps) {
           </SheetFoot>
         </Sheet>
         {shown ? (
-          <Preview key={shown.documentId} paper={shown} working={one.pending} />
+          <PaperPreview key={shown.documentId} paper={shown} working={one.pending} />
         ) : (
           <Sheet title="On the screen first">
             {set.pending || one.pending ? (
@@ -126,6 +146,9 @@ function Papers({ ticket, documents, estimates, pile }: PapersProps) {
   );
 }
 
+const isSentences = (value: unknown): value is readonly string[] =>
+  Array.isArray(value) && value.every((one) => typeof one === 'string');
+
 /** Runs an act once, when it is first wanted. */
 function useOnce(wanted: boolean, act: () => Promise<void>): void {
   const ran = useRef(false);
@@ -134,60 +157,4 @@ function useOnce(wanted: boolean, act: () => Promise<void>): void {
     ran.current = true;
     void act();
   });
-}
-
-function Preview({ paper, working }: { paper: Shown; working: boolean }) {
-  const frame = useRef<HTMLIFrameElement>(null);
-  const record = useAppCommand('documents/record-printing');
-  const [refused, setRefused] = useState<RequestRefused | null>(null);
-  const keep = (outcome: 'printed' | 'kept_as_file' | 'failed' | 'handed_to_viewer') =>
-    void record.send({ documentId: paper.documentId, outcome });
-  const outside = async (act: () => Promise<void>) => {
-    setRefused(null);
-    try {
-      await act();
-    } catch (thrown) {
-      if (!(thrown instanceof RequestRefused)) throw thrown;
-      setRefused(thrown);
-      keep('failed');
-    }
-  };
-  const file = { sha256: paper.sha256, name: paper.fileName };
-  const print = () =>
-    void outside(async () => {
-      if (isDesktop()) keep((await printOnDesktop(file)) ? 'printed' : 'failed');
-      else {
-        // The browser's own dialog follows; whether paper came out only the person knows.
-        frame.current?.contentWindow?.print();
-        keep('handed_to_viewer');
-      }
-    });
-  const save = () =>
-    void outside(async () => {
-      if (isDesktop() && (await saveOnDesktop(file))) keep('kept_as_file');
-    });
-  useAct('print', print);
-  return (
-    <Sheet title={paper.words} end={working ? 'drawing the next...' : undefined}>
-      <iframe ref={frame} className={css.paper} src={fileUrl(paper.sha256)} title={paper.words} />
-      <ErrorNote error={refused ?? record.error} />
-      <SheetFoot>
-        {isDesktop() ? (
-          <Button onPress={save}>Keep as file</Button>
-        ) : (
-          <a
-            className={css.save}
-            href={fileUrl(paper.sha256)}
-            download={paper.fileName}
-            onClick={() => keep('kept_as_file')}
-          >
-            Keep as file
-          </a>
-        )}
-        <GoButton keys={keysOf('print')} onPress={print}>
-          Print
-        </GoButton>
-      </SheetFoot>
-    </Sheet>
-  );
 }

@@ -4,6 +4,7 @@ import type { App } from '#core/app-contract.ts';
 import type { DrawnKind } from '#core/drawing/drawn-type.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery } from '../../../client/use-app.ts';
+import { useFormat } from '../../../client/use-shop.ts';
 import { Suggest } from '../../../kit/suggest.tsx';
 import { plain } from '../check-in/find-type.ts';
 import type { Material, WishTyped } from '../check-in/typed.ts';
@@ -11,7 +12,8 @@ import { isHourly } from './quantity.ts';
 
 type Kind = OutputOf<App['operations/list-kinds']>['kinds'][number];
 type Package = OutputOf<App['operations/list-packages']>['packages'][number];
-export type Picked = Readonly<{ operation: Kind } | { package: Package } | { said: string }>;
+type Stock = OutputOf<App['parts/list-stock']>['items'][number];
+export type Picked = Readonly<{ operation: Kind } | { package: Package } | { part: Stock } | { said: string }>;
 
 /** The facts of a casting by which work fits it. */
 export type WishFor = Readonly<{ kind: DrawnKind | null; material: Material | null; typeId: number | null }>;
@@ -33,6 +35,10 @@ export const wishOf = (
       said: picked.said,
     };
   }
+  if ('part' in picked) {
+    const { id, code, words } = picked.part;
+    return { ...empty, kind: 'part', id, code, words, customerWords: words };
+  }
   const one = 'operation' in picked ? picked.operation : picked.package;
   return {
     ...empty,
@@ -45,8 +51,18 @@ export const wishOf = (
   };
 };
 
-export function WishField({ casting, onPick }: { casting: WishFor | undefined; onPick: (picked: Picked) => void }) {
+export function WishField({
+  casting,
+  onPick,
+  parts = false,
+}: {
+  casting: WishFor | undefined;
+  onPick: (picked: Picked) => void;
+  /** Parts of the stock may be picked too. */
+  parts?: boolean;
+}) {
   const [text, setText] = useState('');
+  const format = useFormat();
   const kind = casting?.kind ?? undefined;
   const facts = kind && {
     castingKind: kind,
@@ -56,6 +72,7 @@ export function WishField({ casting, onPick }: { casting: WishFor | undefined; o
   const kinds = useAppQuery('operations/list-kinds', facts ? { for: facts } : {}, { keep: true }).data?.kinds ?? [];
   const packages =
     useAppQuery('operations/list-packages', kind ? { castingKind: kind } : {}, { keep: true }).data?.packages ?? [];
+  const stock = useAppQuery('parts/list-stock', {}, { enabled: parts }).data?.items ?? [];
   const asked = plain(text);
   const meets = (one: { shopWords: string; customerWords: string; code: string }) =>
     asked.split(' ').every((word) => plain(`${one.shopWords} ${one.customerWords} ${one.code}`).includes(word));
@@ -76,6 +93,15 @@ export function WishField({ casting, onPick }: { casting: WishFor | undefined; o
         note: one.fit === 'refused' ? (one.why ?? 'does not fit') : one.customerWords,
         value: { operation: one },
         first: begins(one),
+      })),
+    ...stock
+      .filter((one) => asked.split(' ').every((word) => plain(`${one.words} ${one.code}`).includes(word)))
+      .map((one) => ({
+        key: `s${one.id}`,
+        words: one.words,
+        note: one.listPrice === null ? 'part, no price' : `part, ${format.price(one.listPrice)}`,
+        value: { part: one },
+        first: Number(plain(one.words).startsWith(asked)),
       })),
   ]
     .toSorted((a, b) => b.first - a.first)

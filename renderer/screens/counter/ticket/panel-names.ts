@@ -10,6 +10,8 @@ export type PanelName =
   | 'fields'
   | 'add-work'
   | 'hold'
+  | 'part'
+  | 'photos'
   | 'account-yes'
   | 'decline';
 

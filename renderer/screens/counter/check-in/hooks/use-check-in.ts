@@ -1,12 +1,17 @@
 /** Everything the check-in page keeps: what is typed, where it is kept, its price and its promise. */
 import { useCallback, useDeferredValue, useEffect, useRef } from 'react';
 import { useLocation } from 'wouter';
+import type { App } from '#core/app-contract.ts';
+import type { OutputOf } from '#core/kernel/contract.ts';
+import type { Client } from '../../../../client/client.ts';
+import { RequestRefused } from '../../../../client/request-refused.ts';
 import { useAppCommand, useAppQuery, useClient } from '../../../../client/use-app.ts';
 import { keepTyped, useKeepSoon, useTyped } from '../../../../client/use-draft.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { papersAddress } from '../../../../kit/addresses.ts';
+import { leftBehind } from '../left-behind.ts';
 import { quoteInput, suggestionInput } from '../quote.ts';
-import { checkInInput, troublesOf } from '../request.ts';
+import { checkInInput, partsAsked, troublesOf } from '../request.ts';
 import { type CheckInTyped, EMPTY_CHECK_IN, isBegun, isCheckIn, titleOf } from '../typed.ts';
 
 /** Name in this page's storage. */
@@ -88,23 +93,40 @@ export function useSendCheckIn(typed: CheckInTyped, clear: () => void) {
     if (Object.keys(troubles).length > 0) return;
     const made = await command.send(checkInInput(typed, settings, rush));
     if (!made) return;
-    const pictures = typed.castings.flatMap((casting, at) =>
-      casting.photos.map((photo) => ({ photo, castingId: made.castings[at]?.castingId ?? null })),
-    );
-    for (const { photo, castingId } of pictures) {
-      await client
-        .call('photos/add-photo', {
-          ticketId: made.ticketId,
-          castingId,
-          stage: 'arrival',
-          caption: photo.name.slice(0, 240),
-          file: { sha256: photo.sha256 },
-        })
-        // The picture is on the host and the ticket is made: the page of the ticket shows which pictures it has.
-        .catch(() => undefined);
-    }
+    const left = await sendTheRest(client, typed, made);
+    if (left.length > 0) keepTyped(leftBehind(made.number), left);
     clear();
     go(`${papersAddress(made.number).slice(1)}/pile`);
   };
   return { command, troubles, send };
+}
+
+type Made = OutputOf<App['tickets/check-in-ticket']>;
+
+/** Parts and pictures, once the castings have their tags. @returns what did not arrive, one sentence each */
+async function sendTheRest(client: Client, typed: CheckInTyped, made: Made): Promise<readonly string[]> {
+  const left: string[] = [];
+  const attempt = async (words: string, act: () => Promise<unknown>) => {
+    try {
+      await act();
+    } catch (thrown) {
+      if (!(thrown instanceof RequestRefused)) throw thrown;
+      left.push(`${words}: ${thrown.reply.message}`);
+    }
+  };
+  const { ticketId } = made;
+  for (const { at, part } of partsAsked(typed)) {
+    const castingId = made.castings[at]?.castingId ?? null;
+    await attempt('A part was not added', () => client.call('parts/add-part', { ticketId, castingId, part }));
+  }
+  for (const [at, casting] of typed.castings.entries()) {
+    const castingId = made.castings[at]?.castingId ?? null;
+    for (const { sha256, name } of casting.photos) {
+      const caption = name.slice(0, 240);
+      await attempt(`The picture ${caption} was not added`, () =>
+        client.call('photos/add-photo', { ticketId, castingId, stage: 'arrival', caption, file: { sha256 } }),
+      );
+    }
+  }
+  return left;
 }

@@ -44,6 +44,7 @@ export function WorkAsked({
           />
         )}
         <WishField
+          parts
           casting={at}
           onPick={(picked) =>
             set((before) =>

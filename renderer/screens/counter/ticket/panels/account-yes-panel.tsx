@@ -2,14 +2,14 @@
 import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function AccountYesPanel({ ticket, onDone }: PanelProps) {
   const command = useAppCommand('tickets/give-account-yes');
   const [why, setWhy] = useState('');
   return (
-    <PanelForm
+    <FormSheet
       title="Let work go on"
       note={ticket.money.account.words}
       act="Let work go on"
@@ -27,6 +27,6 @@ export function AccountYesPanel({ ticket, onDone }: PanelProps) {
         lines={2}
         autoFocus
       />
-    </PanelForm>
+    </FormSheet>
   );
 }

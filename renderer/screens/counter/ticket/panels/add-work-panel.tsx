@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { Field } from '../../../../kit/field.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
 import { isHourly, quantityFault, readQuantity } from '../../parts/quantity.ts';
 import { type Picked, WishField } from '../../parts/wish-field.tsx';
 import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
@@ -22,7 +22,7 @@ export function AddWorkPanel({
   const words = wordsOf(picked);
   const hourly = picked !== null && 'operation' in picked && isHourly(picked.operation, casting?.kind);
   const add = async () => {
-    if (!picked || !casting || 'said' in picked) return;
+    if (!picked || !casting || 'said' in picked || 'part' in picked) return;
     const done =
       'operation' in picked
         ? await operations.send({
@@ -44,7 +44,7 @@ export function AddWorkPanel({
     if (done) onDone();
   };
   return (
-    <PanelForm
+    <FormSheet
       title="Add work"
       note={casting ? `on ${casting.tagNo}, ${casting.title}` : undefined}
       act={words === '' ? 'Add it' : `Add ${words}`}
@@ -74,13 +74,14 @@ export function AddWorkPanel({
         </>
       )}
       <ErrorNote error={packages.error} />
-    </PanelForm>
+    </FormSheet>
   );
 }
 
 function wordsOf(picked: Picked | null): string {
   if (picked === null) return '';
   if ('said' in picked) return picked.said;
+  if ('part' in picked) return picked.part.words;
   return 'operation' in picked ? picked.operation.shopWords : picked.package.shopWords;
 }
 

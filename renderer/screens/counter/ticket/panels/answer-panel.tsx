@@ -4,13 +4,13 @@ import { useAppCommand, useAppQuery } from '../../../../client/use-app.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { askedAddress } from '../../../../kit/addresses.ts';
 import { Choice, Tick } from '../../../../kit/choice.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import { Notice } from '../../../../kit/notice.tsx';
 import { Waiting } from '../../../../kit/pane.tsx';
 import { Row, Rows } from '../../../../kit/rows.tsx';
 import { Empty, Sheet } from '../../../../kit/sheet.tsx';
 import { AcceptAnyway } from '../../parts/accept-anyway.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../../parts/answer-fields.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type Said = 'yes' | 'part' | 'no';
@@ -64,7 +64,7 @@ function EstimateAnswer({
   };
   const none = said === 'part' && chosen.length === 0 ? 'Tick what they said yes to.' : undefined;
   return (
-    <PanelForm
+    <FormSheet
       title={`Answer to estimate ${estimate.number}`}
       note={`${format.money(estimate.beforeTax)} before tax`}
       act={said === 'yes' ? `Yes to ${format.money(estimate.beforeTax)}` : said === 'no' ? 'No' : 'Yes to part'}
@@ -100,6 +100,6 @@ function EstimateAnswer({
         ))}
       <AnswerFields customerId={ticket.customer.customerId} typed={answer} onChange={setAnswer} errors={errors} />
       <AcceptAnyway refusal={command.error} answer={input} onDone={onDone} />
-    </PanelForm>
+    </FormSheet>
   );
 }

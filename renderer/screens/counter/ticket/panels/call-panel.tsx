@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type Means = 'call' | 'text' | 'email' | 'counter' | 'letter';
@@ -20,7 +20,7 @@ export function CallPanel({ ticket, onDone }: PanelProps) {
   const { customer } = ticket;
   const errors = log.error?.reply.fields ?? {};
   return (
-    <PanelForm
+    <FormSheet
       title={tell ? 'Tell them it is ready' : 'Log a call'}
       note={customer.person?.name ?? customer.name}
       act="Keep this call"
@@ -80,6 +80,6 @@ export function CallPanel({ ticket, onDone }: PanelProps) {
         value={reached}
         onChange={setReached}
       />
-    </PanelForm>
+    </FormSheet>
   );
 }

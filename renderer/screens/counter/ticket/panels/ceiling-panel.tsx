@@ -5,8 +5,8 @@ import { useAppCommand } from '../../../../client/use-app.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { Tick } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import { ANSWER_FIELDS, AnswerFields, answerInput, answerMissing, startAnswer } from '../../parts/answer-fields.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function CeilingPanel({ ticket, onDone }: PanelProps) {
@@ -19,7 +19,7 @@ export function CeilingPanel({ ticket, onDone }: PanelProps) {
   const errors = command.error?.reply.fields ?? {};
   const wrong = amount.trim() !== '' && cents === null ? 'Write an amount, for example 900.00.' : errors.amount;
   return (
-    <PanelForm
+    <FormSheet
       title="Ceiling without a call"
       note={ticket.money.authorisedWords}
       act={cents === null ? 'Keep the ceiling' : `Keep ${format.money(cents)} as the ceiling`}
@@ -37,6 +37,6 @@ export function CeilingPanel({ ticket, onDone }: PanelProps) {
       <Field label="Up to" inputMode="decimal" value={amount} onChange={setAmount} error={wrong} autoFocus />
       <Tick label="tax in" checked={taxIn} onChange={setTaxIn} />
       <AnswerFields customerId={ticket.customer.customerId} typed={answer} onChange={setAnswer} errors={errors} />
-    </PanelForm>
+    </FormSheet>
   );
 }

@@ -2,14 +2,14 @@
 import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function DeclinePanel({ ticket, onDone }: PanelProps) {
   const command = useAppCommand('tickets/decline-ticket');
   const [why, setWhy] = useState('');
   return (
-    <PanelForm
+    <FormSheet
       title={`Decline ticket ${ticket.number}`}
       note="its number is not used again"
       act={`Decline ticket ${ticket.number}`}
@@ -24,6 +24,6 @@ export function DeclinePanel({ ticket, onDone }: PanelProps) {
       }
     >
       <Field label="Why" value={why} onChange={setWhy} error={command.error?.reply.fields?.why} lines={2} autoFocus />
-    </PanelForm>
+    </FormSheet>
   );
 }

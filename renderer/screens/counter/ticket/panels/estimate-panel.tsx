@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { useFormat } from '../../../../client/use-shop.ts';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 export function EstimatePanel({ ticket, onDone }: PanelProps) {
@@ -14,7 +14,7 @@ export function EstimatePanel({ ticket, onDone }: PanelProps) {
   const { now, estimate } = ticket.money;
   const errors = command.error?.reply.fields ?? {};
   return (
-    <PanelForm
+    <FormSheet
       title="Send an estimate"
       note={estimate ? `revision ${estimate.revision} was ${format.money(estimate.beforeTax)}` : 'the first'}
       act={`Send ${format.money(now.beforeTax)} before tax`}
@@ -40,6 +40,6 @@ export function EstimatePanel({ ticket, onDone }: PanelProps) {
         error={errors.validUntil}
       />
       <Field label="Words on it" value={words} onChange={setWords} error={errors.words} lines={3} autoFocus />
-    </PanelForm>
+    </FormSheet>
   );
 }

@@ -4,8 +4,8 @@ import { useAppCommand } from '../../../../client/use-app.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import { Notice } from '../../../../kit/notice.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
 import { type Conflict, changesOf, conflictsOf } from '../field-changes.ts';
 import type { PanelProps, Ticket } from '../ticket-shapes.ts';
 
@@ -66,7 +66,7 @@ export function FieldsPanel({ ticket, onDone, onDecline }: PanelProps & Readonly
     );
   }
   return (
-    <PanelForm
+    <FormSheet
       title="What they said"
       act="Keep the changes"
       command={command}
@@ -136,6 +136,6 @@ export function FieldsPanel({ ticket, onDone, onDecline }: PanelProps & Readonly
       <Button kind="out" onPress={onDecline}>
         They do not want it: decline the ticket
       </Button>
-    </PanelForm>
+    </FormSheet>
   );
 }

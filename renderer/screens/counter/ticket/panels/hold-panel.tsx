@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
 
 const REASONS = [
@@ -27,7 +27,7 @@ export function HoldPanel({ ticket, casting, onDone }: PanelProps & Readonly<{ c
   const [followUp, setFollowUp] = useState('');
   const errors = command.error?.reply.fields ?? {};
   return (
-    <PanelForm
+    <FormSheet
       title="Hold"
       act="Hold it"
       command={command}
@@ -73,6 +73,6 @@ export function HoldPanel({ ticket, casting, onDone }: PanelProps & Readonly<{ c
         onChange={setFollowUp}
         error={errors.followUpOn}
       />
-    </PanelForm>
+    </FormSheet>
   );
 }

@@ -8,8 +8,8 @@ import { useFormat } from '../../../../client/use-shop.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import { readMinute } from '../../check-in/request.ts';
-import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type Suggestion = OutputOf<App['promises/get-suggestion']>;
@@ -32,7 +32,7 @@ export function PromisePanel({ ticket, onDone }: PanelProps) {
   const wrongTime = time !== '' && readMinute(time) === null ? 'Write the time, for example 17:00.' : undefined;
   const shut = !isDay(day) ? 'Choose the day.' : reason === null ? 'Choose why it changes.' : wrongTime;
   return (
-    <PanelForm
+    <FormSheet
       title={ticket.promise ? 'Change the promise' : 'Promise a day'}
       note={ticket.promise ? `now ${ticket.promise.words}` : undefined}
       act={isDay(day) ? `Promise ${format.day(day)} ${time}` : 'Promise'}
@@ -87,7 +87,7 @@ export function PromisePanel({ ticket, onDone }: PanelProps) {
         />
       )}
       <Field label="In words" value={why} onChange={setWhy} error={errors.why} />
-    </PanelForm>
+    </FormSheet>
   );
 }
 

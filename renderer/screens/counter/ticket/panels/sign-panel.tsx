@@ -5,9 +5,9 @@ import { putFile } from '../../../../client/transport.ts';
 import { useAppCommand } from '../../../../client/use-app.ts';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Field } from '../../../../kit/field.tsx';
+import { FormSheet } from '../../../../kit/form-sheet.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { Signature } from '../../../../kit/signature.tsx';
-import { PanelForm } from '../../parts/panel-form.tsx';
 import type { PanelProps } from '../ticket-shapes.ts';
 
 type How = 'drawn' | 'on_paper' | 'left_unsigned';
@@ -30,7 +30,7 @@ export function SignPanel({ ticket, onDone }: PanelProps) {
   };
   const missing = how === null ? 'Choose how.' : how === 'drawn' && file === null ? 'Sign in the field.' : undefined;
   return (
-    <PanelForm
+    <FormSheet
       title="Signed for what was left"
       note="the conditions lock then"
       act={how === 'left_unsigned' ? 'Leave it unsigned' : 'Keep the signature'}
@@ -67,6 +67,6 @@ export function SignPanel({ ticket, onDone }: PanelProps) {
         <p>The conditions lock at the first operation, the customer gets a copy, and the ticket says so.</p>
       )}
       <ErrorNote error={refused} />
-    </PanelForm>
+    </FormSheet>
   );
 }

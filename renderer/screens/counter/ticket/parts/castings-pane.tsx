@@ -82,6 +82,8 @@ export function CastingsPane({
           {may.has('approvals:record') && (
             <Button href={askAddress(ticket.number, chosen.tagNo)}>Ask them about {chosen.tagNo}</Button>
           )}
+          {may.has('parts:edit') && <Button onPress={() => onPanel('part')}>Add a part</Button>}
+          <Button onPress={() => onPanel('photos')}>Photos, {ticket.photos}</Button>
           {may.has('floor:work') && <Button onPress={() => onPanel('hold')}>Hold</Button>}
         </div>
       )}

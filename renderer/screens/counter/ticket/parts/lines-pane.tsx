@@ -13,6 +13,7 @@ import { Waiting } from '../../../../kit/pane.tsx';
 import { Sheet } from '../../../../kit/sheet.tsx';
 import type { Ticket } from '../ticket-shapes.ts';
 import css from './lines-pane.module.css';
+import { PartsList } from './parts-list.tsx';
 
 type PriceSheet = OutputOf<App['pricing/get-sheet']>;
 
@@ -32,6 +33,7 @@ export function LinesPane({ ticket, onWork }: { ticket: Ticket; onWork: () => vo
       <ErrorNote error={error} />
       {!sheet && !error && <Waiting />}
       {sheet && <LinesTable sheet={sheet} />}
+      <PartsList ticketId={ticket.ticketId} />
     </Sheet>
   );
 }

@@ -9,6 +9,8 @@ import { DeclinePanel } from '../panels/decline-panel.tsx';
 import { EstimatePanel } from '../panels/estimate-panel.tsx';
 import { FieldsPanel } from '../panels/fields-panel.tsx';
 import { HoldPanel } from '../panels/hold-panel.tsx';
+import { PartPanel } from '../panels/part-panel.tsx';
+import { PhotosPanel } from '../panels/photos-panel.tsx';
 import { PromisePanel } from '../panels/promise-panel.tsx';
 import { SignPanel } from '../panels/sign-panel.tsx';
 import type { PanelProps, TicketCasting } from '../ticket-shapes.ts';
@@ -37,6 +39,10 @@ export function Panel({
       return <FieldsPanel ticket={ticket} onDone={onDone} onDecline={() => onPanel('decline')} />;
     case 'add-work':
       return <AddWorkPanel ticket={ticket} casting={chosen} onDone={onDone} />;
+    case 'part':
+      return <PartPanel ticket={ticket} casting={chosen} onDone={onDone} />;
+    case 'photos':
+      return <PhotosPanel ticket={ticket} casting={chosen} onDone={onDone} />;
     case 'hold':
       return <HoldPanel ticket={ticket} casting={chosen} onDone={onDone} />;
     case 'account-yes':

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { checkInContract } from '#core/check-in/contract.ts';
 import { addCasting, addPairOf, addWish, changeCasting } from '#renderer/screens/counter/check-in/changes.ts';
-import { checkInInput, placesOf, readMinute, troublesOf } from '#renderer/screens/counter/check-in/request.ts';
+import {
+  checkInInput,
+  partsAsked,
+  placesOf,
+  readMinute,
+  troublesOf,
+} from '#renderer/screens/counter/check-in/request.ts';
 import { type CheckInTyped, EMPTY_CHECK_IN } from '#renderer/screens/counter/check-in/typed.ts';
 
 const settings = { language: 'en', currencySign: '$', hourClock: '24' } as const;
@@ -146,5 +152,34 @@ describe('placesOf', () => {
       valveLift: 'Write its unit.',
       customer: 'Keep it short.',
     });
+  });
+});
+
+describe('partsAsked', () => {
+  it('gives each casting its own parts, after the check-in, with the pieces typed for one', () => {
+    const seals = {
+      kind: 'part',
+      id: 11,
+      code: 'seal-in',
+      words: 'stem seal',
+      customerWords: 'stem seal',
+      said: '',
+      quantity: '8',
+      note: '',
+    } as const;
+    const typed = addWish(addWish(complete, { ...seals, castings: [] }), {
+      ...seals,
+      id: 12,
+      code: 'x',
+      quantity: '',
+      castings: ['c2'],
+    });
+
+    expect(partsAsked(typed)).toEqual([
+      { at: 0, part: { stockItemId: 11, quantity: 8 } },
+      { at: 1, part: { stockItemId: 11, quantity: 8 } },
+      { at: 1, part: { stockItemId: 12, quantity: 1 } },
+    ]);
+    expect(checkInInput(typed, settings, 0).wishes).toEqual([]);
   });
 });

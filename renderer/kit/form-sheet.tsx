@@ -1,12 +1,12 @@
 /** The shape of a form at the right: fields, what was refused, the go button and the way out. Ctrl Enter is the go button. */
-import type { RequestRefused } from '../../../client/request-refused.ts';
-import { Button, GoButton } from '../../../kit/button.tsx';
-import { keysOf, useAct } from '../../../kit/keyboard.ts';
-import { ErrorNote } from '../../../kit/notice.tsx';
-import { type AsksPin, PinStrip } from '../../../kit/pin-strip.tsx';
-import { Sheet, SheetBody, SheetFoot } from '../../../kit/sheet.tsx';
+import type { RequestRefused } from '../client/request-refused.ts';
+import { Button, GoButton } from './button.tsx';
+import { keysOf, useAct } from './keyboard.ts';
+import { ErrorNote } from './notice.tsx';
+import { type AsksPin, PinStrip } from './pin-strip.tsx';
+import { Sheet, SheetBody, SheetFoot } from './sheet.tsx';
 
-export function PanelForm({
+export function FormSheet({
   title,
   note,
   act,
