@@ -1,15 +1,16 @@
 /** How the casting arrived: pictures, what came with it, what was seen. */
 import { fileUrl } from '../../../client/transport.ts';
-import { useAppQuery } from '../../../client/use-app.ts';
+import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
 import { benchAddress } from '../../../kit/addresses.ts';
 import { Button } from '../../../kit/button.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
-import { Empty, Sheet, SheetHead } from '../../../kit/sheet.tsx';
+import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
 import type { BenchCasting } from '../bench-casting.ts';
 import { KeptHere } from '../parts/kept-here.tsx';
+import { PhotoTaker } from '../parts/photo-taker.tsx';
 import css from './photos-screen.module.css';
 
 export function PhotosScreen({ tag }: { tag: number }) {
@@ -30,12 +31,38 @@ export function PhotosScreen({ tag }: { tag: number }) {
 
 const STAGE = { arrival: 'at arrival', finding: 'found', done: 'done' } as const;
 
+/** One more photo of the casting as it stands now. */
+function AddPhoto({ bench }: { bench: BenchCasting }) {
+  const add = useAppCommand('photos/add-photo');
+  const begun = bench.operations.some((row) => row.mark === 'done');
+  return (
+    <SheetBody>
+      <PhotoTaker
+        photos={[]}
+        onPhotos={([photo]) => {
+          if (!photo) return;
+          void add.send({
+            ticketId: bench.ticketId,
+            castingId: bench.castingId,
+            stage: begun ? 'done' : 'arrival',
+            caption: null,
+            takenAt: photo.takenAt,
+            file: { sha256: photo.sha256 },
+          });
+        }}
+      />
+      <ErrorNote error={add.error} />
+    </SheetBody>
+  );
+}
+
 function Arrival({ bench }: { bench: BenchCasting }) {
   const { arrival, photos } = bench;
   return (
     <div className={css.page}>
       <Sheet title="Photos" note={`${photos.length}`} scroll stop>
-        {photos.length === 0 && <Empty>No photos of this casting yet. Found something takes one.</Empty>}
+        {photos.length === 0 && <Empty>No photos of this casting yet. Take the first.</Empty>}
+        <AddPhoto bench={bench} />
         <ul className={css.photos}>
           {photos.map((photo) => (
             <li key={photo.id}>

@@ -9,6 +9,7 @@ import type { Gauge } from '../hooks/use-preview.ts';
 import { labelOf, type Spot } from '../reading-view.ts';
 import { familyOf } from '../unit-sizes.ts';
 import css from './gauge-panel.module.css';
+import { JobLimit } from './job-limit.tsx';
 
 const READ_ON: readonly { value: ReadOn; words: string }[] = [
   { value: 'bare_pocket', words: 'bare pocket' },
@@ -30,11 +31,15 @@ export function GaugePanel({
   onClose: () => void;
 }) {
   const { sheet, row: at } = spot;
-  const tools = sheet.tools.filter((tool) => at.unit === null || familyOf(tool.unit) === familyOf(at.unit));
+  const tools = fittingFirst(sheet, at);
   const heights = sheet.rows.some((row) => row.quantity === 'installed-height');
   const hidden = sheet.rows.filter((row) => !row.shown);
   return (
     <section className={css.panel} aria-label="Gauge and paper">
+      <div className={css.foot}>
+        <Button onPress={onPaper}>Type from paper</Button>
+        <Button onPress={onClose}>Back to readings</Button>
+      </div>
       <div>
         <h3>Gauge in the hand</h3>
         <div className={css.buttons}>
@@ -62,13 +67,19 @@ export function GaugePanel({
           onChange={(readOn) => onGauge({ ...gauge, readOn })}
         />
       )}
+      <JobLimit spot={spot} />
       {hidden.length > 0 && <HiddenRows sheet={sheet} rows={hidden} />}
-      <div className={css.foot}>
-        <Button onPress={onPaper}>Type from paper</Button>
-        <Button onPress={onClose}>Back to readings</Button>
-      </div>
     </section>
   );
+}
+
+/** Gauges of what is measured here; those that are called like it come first. */
+function fittingFirst(sheet: Sheet, row: SheetRow): Sheet['tools'] {
+  const words = row.words.split(/\W+/).filter((word) => word.length > 3);
+  const named = (kind: string): number => (words.some((word) => kind.includes(word)) ? 0 : 1);
+  return sheet.tools
+    .filter((tool) => row.unit === null || familyOf(tool.unit) === familyOf(row.unit))
+    .toSorted((a, b) => named(a.kind) - named(b.kind));
 }
 
 function HiddenRows({ sheet, rows }: { sheet: Sheet; rows: readonly SheetRow[] }) {

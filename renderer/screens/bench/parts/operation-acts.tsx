@@ -7,6 +7,7 @@ import { tableAddress } from '../bench-addresses.ts';
 import type { BenchCasting, BenchOperation, Reason } from '../bench-casting.ts';
 import { LeadStarts } from './lead-starts.tsx';
 import css from './operation-acts.module.css';
+import { OperationMore } from './operation-more.tsx';
 import { WayOn } from './way-on.tsx';
 
 type Acts = Readonly<{
@@ -57,6 +58,7 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
         </div>
       ))}
       <div className={css.buttons}>
+        <OperationMore row={row} />
         <Tables bench={bench} row={row} />
         {row.both && row.mark !== 'done' && (
           <Button pressed={both} onPress={() => setBoth(!both)}>

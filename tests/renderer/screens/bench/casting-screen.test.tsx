@@ -171,4 +171,26 @@ describe('CastingScreen', () => {
     expect(screen.getByText(/Paper is revision 1, now 2/)).toBeTruthy();
     expect(screen.getByText('Identity in doubt.')).toBeTruthy();
   });
+
+  it('leaves an operation out with a reason, and does one again with its cause', async () => {
+    const done = operationOf(2, 'wash', { mark: 'done', word: 'done', version: 5 });
+    const { inputs } = show(castingOf([done, operationOf(3, 'surface', { version: 4 })]), {
+      'floor/mark-not-needed': { words: 'Kept.' },
+      'floor/redo-operation': { words: 'Kept.', operationId: 9 },
+    });
+    await press('Not needed');
+    await userEvent.type(screen.getByLabelText('Why is it not needed?'), 'flat enough');
+    await press('Leave it out');
+    await waitFor(() =>
+      expect(inputs('floor/mark-not-needed')).toEqual([{ operationId: 3, seenVersion: 4, why: 'flat enough' }]),
+    );
+    await press(/^wash/);
+    await press('Do it again');
+    await userEvent.click(screen.getByLabelText('tool wear'));
+    await waitFor(() =>
+      expect(inputs('floor/redo-operation')).toEqual([
+        { operationId: 2, seenVersion: 5, cause: 'tool_wear', words: null },
+      ]),
+    );
+  });
 });

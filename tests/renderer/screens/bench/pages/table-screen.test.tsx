@@ -221,4 +221,28 @@ describe('TableScreen', () => {
     await userEvent.keyboard('35.46{Enter}');
     expect(inputs('readings/add-readings')).toEqual([]);
   });
+
+  it('takes a limit for this job only, with its source', async () => {
+    const { inputs } = show(undefined, { 'limits/add-job-limit': { limit: 3, warnings: [] } });
+    await field('2I, height read');
+    await press('Gauge, paper');
+    await userEvent.type(screen.getByLabelText('At least'), '34.80');
+    await userEvent.type(screen.getByLabelText('At most'), '35.20');
+    await userEvent.type(screen.getByLabelText('Where it comes from'), 'cam card of the customer');
+    await press('Keep the limit');
+    await waitFor(() =>
+      expect(inputs('limits/add-job-limit')).toEqual([
+        {
+          casting: 1,
+          quantity: 'height-with-shim',
+          stage: 'after',
+          unit: 'mm',
+          low: '34.80',
+          high: '35.20',
+          target: '',
+          sourceWords: 'cam card of the customer',
+        },
+      ]),
+    );
+  });
 });
