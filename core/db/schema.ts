@@ -1596,6 +1596,8 @@ export type TicketNowTable = {
   word: string;
   over: 0 | 1;
   ready: 0 | 1;
+  promise_open: 0 | 1;
+  stuck: 0 | 1;
   held: number;
   unanswered: number;
   rush: 0 | 1;
@@ -1609,7 +1611,6 @@ export type TicketNowTable = {
   first_promised_on: Day | null;
   depends_words: string | null;
   where_words: string;
-  blocked: 0 | 1;
   left_s: Seconds;
   asked_kind: 'estimate' | 'added work' | null;
   asked_id: number | null;

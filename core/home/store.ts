@@ -2,9 +2,13 @@
 import type { ReadDb } from '../db/query.ts';
 import type { Day, Moment } from '../kernel/days.ts';
 import type { CustomerId, TicketId } from '../kernel/ids.ts';
+import type { HoldReason } from '../state/compute/words.ts';
 
-/** Rows sent of one list. */
-const MOST = 50;
+/** Rows sent of one list; the count says how many there are. */
+export const MOST = 50;
+
+/** The first rows of a list, and how many there are in all. */
+export type Listed<T> = Readonly<{ rows: readonly T[]; count: number }>;
 
 const open = (db: ReadDb) =>
   db.q
@@ -12,43 +16,73 @@ const open = (db: ReadDb) =>
     .innerJoin('customer as u', 'u.id', 'n.customer_id')
     .selectAll('n')
     .select('u.short_name');
+type Open = ReturnType<typeof open>;
 
-export type HomeTicket = ReturnType<typeof listReady>[number];
+/** Counting everything costs a walk over one partial index; rows are read only as far as they are shown. */
+function listed(db: ReadDb, query: Open): Listed<HomeTicket> {
+  const rows = db.all(query.limit(MOST + 1));
+  if (rows.length <= MOST) return { rows, count: rows.length };
+  const counted = db.one(query.clearSelect().clearOrderBy().select(db.q.fn.countAll<number>().as('count')));
+  return { rows: rows.slice(0, MOST), count: counted?.count ?? rows.length };
+}
 
-/** Promised up to a day, first promise first, ready ones too. */
-export const listPromised = (db: ReadDb, from: Day | null, until: Day) => {
-  const query = open(db)
-    .where('n.over', '=', 0)
-    .where('n.promised_on', 'is not', null)
-    .where('n.promised_on', '<=', until)
-    .orderBy('n.promised_on')
-    .orderBy('n.promised_minute')
-    .orderBy('n.number');
-  return db.all(from === null ? query.where('n.ready', '=', 0) : query.where('n.promised_on', '>=', from));
-};
+export type HomeTicket = ReturnType<typeof listTickets>[number];
 
-/** Ready: those nobody has told first, then by when they were told. */
-export const listReady = (db: ReadDb) =>
-  db.all(
+/** Promises of a time that has come and are not kept, the oldest first. */
+export const listMissed = (db: ReadDb, today: Day, minute: number) =>
+  listed(
+    db,
     open(db)
-      .where('n.over', '=', 0)
-      .where('n.ready', '=', 1)
-      .where('n.word', 'in', ['ready', 'invoiced', 'paid'])
-      .orderBy('n.told_at')
+      .where('n.promise_open', '=', 1)
+      .where((eb) =>
+        eb.or([
+          eb('n.promised_on', '<', today),
+          eb.and([eb('n.promised_on', '=', today), eb('n.promised_minute', '<=', minute)]),
+        ]),
+      )
+      .orderBy('n.promised_on')
+      .orderBy('n.promised_minute')
       .orderBy('n.number'),
   );
 
-/** Questions without an answer, oldest first. */
-export const listAsked = (db: ReadDb) =>
-  db.all(open(db).where('n.unanswered', '>', 0).where('n.over', '=', 0).orderBy('n.asked_at').orderBy('n.number'));
+const promisedOn = (db: ReadDb, day: Day) =>
+  open(db).where('n.over', '=', 0).where('n.promised_on', '=', day).orderBy('n.promised_minute').orderBy('n.number');
+
+/** Promised for a day, ready ones too, in the order of the day. */
+export const listPromised = (db: ReadDb, day: Day) =>
+  listed(
+    db,
+    promisedOn(db, day).where((eb) => eb.or([eb('n.promise_open', '=', 1), eb('n.ready', '=', 1)])),
+  );
+
+/** Promised for a day and cannot be done yet. */
+export const listStuck = (db: ReadDb, day: Day) => listed(db, promisedOn(db, day).where('n.stuck', '=', 1));
+
+/** Ready and here: those nobody has told first, then by when they were told. */
+export const listReady = (db: ReadDb) =>
+  listed(db, open(db).where('n.ready', '=', 1).orderBy('n.told_at').orderBy('n.number'));
+
+/** How many of them nobody has told. */
+export const countUntold = (db: ReadDb): number =>
+  db.sql<{ n: number }>('SELECT count(*) AS n FROM ticket_now WHERE ready = 1 AND told_at IS NULL')[0]?.n ?? 0;
+
+const asked = (db: ReadDb) =>
+  open(db).where('n.unanswered', '>', 0).where('n.over', '=', 0).orderBy('n.asked_at').orderBy('n.number');
+
+/** Questions about work that is here, without an answer, oldest first. */
+export const listAsked = (db: ReadDb) => listed(db, asked(db).where('n.arrived_at', 'is not', null));
+
+/** Quotes given by telephone, without an answer. */
+export const listQuotes = (db: ReadDb) => listed(db, asked(db).where('n.arrived_at', 'is', null));
 
 /** Tickets whose people were not reached. */
 export const listToRing = (db: ReadDb) =>
-  db.all(open(db).where('n.ring_at', 'is not', null).orderBy('n.ring_at').orderBy('n.number'));
+  listed(db, open(db).where('n.ring_at', 'is not', null).orderBy('n.ring_at').orderBy('n.number'));
 
 /** Tickets with a part that is expected up to a day and not here. */
 export const listPartsDue = (db: ReadDb, until: Day) =>
-  db.all(
+  listed(
+    db,
     open(db)
       .where('n.parts_due_on', 'is not', null)
       .where('n.parts_due_on', '<=', until)
@@ -63,22 +97,37 @@ export const listOutsideDue = (db: ReadDb, until: Day) =>
     `SELECT s.ticket_id, s.expected_on, s.supplier_words, k.shop_words
      FROM sublet s JOIN ticket_now n ON n.ticket_id = s.ticket_id AND n.over = 0
      JOIN operation o ON o.id = s.operation_id JOIN operation_kind k ON k.id = o.operation_kind_id
-     WHERE s.out_at IS NOT NULL AND s.back_at IS NULL AND s.expected_on <= ? ORDER BY s.expected_on, s.id`,
+     WHERE s.out_at IS NOT NULL AND s.back_at IS NULL AND s.expected_on <= ? ORDER BY s.expected_on, s.id LIMIT ${MOST}`,
     until,
   );
 
-/** Open holds of tickets that are not over, with the casting they are on. */
-export const listHolds = (db: ReadDb) =>
-  db.all(
-    db.q
-      .selectFrom('hold as h')
-      .innerJoin('ticket_now as n', 'n.ticket_id', 'h.ticket_id')
-      .select(['h.id', 'h.ticket_id', 'h.reason', 'h.words', 'h.owner_id', 'h.follow_up_on', 'h.created_at'])
-      .where('h.closed_at', 'is', null)
-      .where('n.over', '=', 0)
-      .orderBy('h.follow_up_on')
-      .orderBy('h.id'),
-  );
+const held = (db: ReadDb, today: Day) =>
+  db.q
+    .selectFrom('hold as h')
+    .innerJoin('ticket_now as n', 'n.ticket_id', 'h.ticket_id')
+    .select(['h.id', 'h.ticket_id', 'h.reason', 'h.words', 'h.owner_id', 'h.follow_up_on', 'h.created_at'])
+    .where('h.closed_at', 'is', null)
+    .where('n.over', '=', 0)
+    .where((eb) => eb.or([eb('h.owner_id', 'is', null), eb('h.follow_up_on', '<=', today)]))
+    .orderBy('h.follow_up_on')
+    .orderBy('h.id');
+
+export type HeldRow = Readonly<{
+  id: number;
+  ticket_id: TicketId;
+  reason: HoldReason;
+  words: string | null;
+  owner_id: number | null;
+  created_at: Moment;
+}>;
+
+/** Open holds that nobody looks after, or whose day has come. */
+export function listHolds(db: ReadDb, today: Day): Listed<HeldRow> {
+  const rows = db.all(held(db, today).limit(MOST + 1));
+  if (rows.length <= MOST) return { rows, count: rows.length };
+  const counted = db.one(held(db, today).clearSelect().clearOrderBy().select(db.q.fn.countAll<number>().as('count')));
+  return { rows: rows.slice(0, MOST), count: counted?.count ?? rows.length };
+}
 
 /** Calls in vain about no ticket, when nobody of that customer was reached since. */
 export const listCallsInVain = (db: ReadDb) =>

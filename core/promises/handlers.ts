@@ -77,8 +77,7 @@ export const promises = implement(promisesContract, {
         ctx.db.q
           .selectFrom('ticket_now')
           .select('ticket_id')
-          .where('over', '=', 0)
-          .where('ready', '=', 0)
+          .where('promise_open', '=', 1)
           .where('promised_on', '<=', ctx.today)
           .orderBy('promised_on')
           .orderBy('promised_minute')

@@ -87,7 +87,7 @@ export function promisedRow(look: Look, ticket: Ticket) {
   const going = goingWords({
     ready: ticket.ready === 1,
     told: ticket.told_at === null ? null : timeOf(look, ticket.told_at),
-    blocked: cannotBeDone(ticket),
+    blocked: ticket.stuck === 1,
     where: ticket.where_words,
     work: ticket.left_s,
     left,
@@ -103,10 +103,6 @@ export function promisedRow(look: Look, ticket: Ticket) {
     misses: going.misses,
   };
 }
-
-/** Nothing of it can be begun, or somebody waits for somebody. */
-export const cannotBeDone = (ticket: Ticket): boolean =>
-  ticket.ready === 0 && (ticket.blocked === 1 || ticket.held > 0 || ticket.unanswered > 0);
 
 /** Ready to be told, or told and still here. */
 export function readyRow(look: Look, ticket: Ticket) {
@@ -167,7 +163,7 @@ export const callRow = (look: Look, call: ReturnType<typeof store.listCallsInVai
 });
 
 /** A hold whose day has come, or that nobody looks after. */
-export function holdRow(look: Look, ticket: Ticket, hold: ReturnType<typeof store.listHolds>[number]) {
+export function holdRow(look: Look, ticket: Ticket, hold: store.HeldRow) {
   const days = daysBetween(look.ctx.local(hold.created_at).day, look.ctx.today);
   const owner = hold.owner_id === null ? ', owner not named' : '';
   return {

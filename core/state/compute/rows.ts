@@ -8,8 +8,8 @@ import { cents, seconds } from '../../kernel/units.ts';
 import type { CastingNow } from './castings.ts';
 import type { ContactFact, OperationFact, TicketFacts } from './facts.ts';
 import type { OperationNow } from './operations.ts';
-import type { TicketNow } from './tickets.ts';
-import { HOLD_WORDS } from './words.ts';
+import { isPromiseOpen, type TicketNow } from './tickets.ts';
+import { HOLD_WORDS, type TicketWord } from './words.ts';
 
 const flag = (yes: boolean): 0 | 1 => (yes ? 1 : 0);
 
@@ -23,7 +23,9 @@ export function ticketRow(now: TicketNow) {
     customer_id: ticket.customerId,
     word: now.word,
     over: flag(now.over),
-    ready: flag(now.ready),
+    ready: flag(STANDS_READY.has(now.word)),
+    promise_open: flag(isPromiseOpen(now) && facts.promises.length > 0),
+    stuck: flag(isStuck(now)),
     held: facts.holds.length,
     rush: flag(ticket.rush),
     comeback: flag(ticket.comeback),
@@ -32,7 +34,6 @@ export function ticketRow(now: TicketNow) {
     arrived_at: ticket.arrivedAt,
     ...promiseColumns(facts),
     where_words: whereWords(now),
-    blocked: flag(now.castings.some(isBlocked)),
     left_s: secondsLeft(now),
     ...askedColumns(now),
     ...ringColumns(now),
@@ -45,6 +46,14 @@ export function ticketRow(now: TicketNow) {
     ...partColumns(facts),
   };
 }
+
+/** Words of a ticket that is ready and still here. */
+const STANDS_READY: ReadonlySet<TicketWord> = new Set(['ready', 'invoiced', 'paid']);
+
+/** Somebody waits for somebody, or nothing of a casting can be begun: a promise cannot be kept as it stands. */
+const isStuck = (now: TicketNow): boolean =>
+  isPromiseOpen(now) &&
+  (now.castings.some(isBlocked) || now.known.facts.holds.length > 0 || now.known.unanswered.length > 0);
 
 function promiseColumns({ promises }: TicketFacts) {
   const [first] = promises;

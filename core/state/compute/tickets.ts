@@ -139,9 +139,13 @@ export function isLate(
   now: Readonly<{ word: TicketWord; ready: boolean }>,
   today: Today,
 ): boolean {
-  if (promise === null || now.ready || !LATE_WORDS.has(now.word)) return false;
+  if (promise === null || !isPromiseOpen(now)) return false;
   return promise.day < today.day || (promise.day === today.day && promise.minute <= today.minute);
 }
+
+/** The work is not ready: a promise is still to be kept. */
+export const isPromiseOpen = ({ word, ready }: Readonly<{ word: TicketWord; ready: boolean }>): boolean =>
+  !ready && LATE_WORDS.has(word);
 
 const LATE_WORDS: ReadonlySet<TicketWord> = new Set(['in work', 'waiting approval', 'approved', 'checked in']);
 

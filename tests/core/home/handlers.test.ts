@@ -162,7 +162,7 @@ describe('home/get-counter', () => {
     await host.send('floor/open-hold', { reason: 'parts', ticketId: job.ticketId }, { as: 'MN' });
     host.sqlite.prepare('UPDATE casting SET out_at = ?').run('2026-03-09T14:00:00.000Z');
     host.sqlite.prepare("UPDATE ticket SET declined_at = ?, declined_why = 'too dear'").run('2026-03-09T14:00:00.000Z');
-    host.sqlite.prepare('UPDATE ticket_now SET over = 1, ring_at = NULL, ready = 0').run();
+    host.sqlite.prepare('UPDATE ticket_now SET over = 1, ring_at = NULL, ready = 0, promise_open = 0, stuck = 0').run();
     host.setClock('2026-03-10T14:00:00.000Z');
     const reply = (await host.ask('home/get-counter', {}, { as: 'TV' })) as unknown as {
       output: Awaited<ReturnType<typeof page>>;

@@ -1,23 +1,7 @@
 /** Rows of the first page. */
 import { describe, expect, it } from 'vitest';
-import { cannotBeDone } from '#core/home/handlers/rows.ts';
-import type { HomeTicket } from '#core/home/store.ts';
 import { startTestHost } from '#tests/kit/test-host.ts';
 import { checkIn, IRON_HEAD } from '../../floor/builders.ts';
-
-describe('cannotBeDone', () => {
-  const ticket = { ready: 0, blocked: 0, held: 0, unanswered: 0 } as HomeTicket;
-
-  it('is so when somebody waits for somebody, never when it is ready', () => {
-    expect(cannotBeDone(ticket)).toBe(false);
-    expect(
-      [{ blocked: 1 }, { held: 1 }, { unanswered: 1 }].map((more) =>
-        cannotBeDone({ ...ticket, ...more } as HomeTicket),
-      ),
-    ).toEqual([true, true, true]);
-    expect(cannotBeDone({ ...ticket, ready: 1, held: 1 } as HomeTicket)).toBe(false);
-  });
-});
 
 describe('promisedRow', () => {
   it('prints three tags and counts the others, names whom to ask for', async () => {

@@ -30,8 +30,8 @@ describe('ticketRow', () => {
         operation(4, { finishedAt: at(1) }),
       ],
     };
-    expect(ticketRow(nowOf(two))).toMatchObject({ left_s: 1500, blocked: 0 });
-    expect(ticketRow(nowOf({ ...two, parts: [part({ blocks: 3, castingId: 2 as never })] })).blocked).toBe(1);
+    expect(ticketRow(nowOf(two))).toMatchObject({ left_s: 1500, stuck: 0 });
+    expect(ticketRow(nowOf({ ...two, parts: [part({ blocks: 3, castingId: 2 as never })] })).stuck).toBe(1);
   });
 
   it('keeps the question that waits longest, the last promise beside the first, and what is to pay', () => {
@@ -80,6 +80,38 @@ describe('ticketRow', () => {
     expect(ring(call(1, false), call(2, false))).toBe('call 1');
     expect(ring(call(1, false), call(2, true))).toBeNull();
     expect(ring(call(1, false), call(2, true), call(3, false))).toBe('call 3');
+  });
+});
+
+describe('ticketRow of a promise', () => {
+  const flags = (wanted: Parameters<typeof factsOf>[0]) => {
+    const { promise_open, stuck, ready } = ticketRow(
+      nowOf({
+        promises: [{ day: onDay('2026-03-11'), minute: 1020, ownTime: false, dependsOn: null, at: at(0) }],
+        ...wanted,
+      }),
+    );
+    return { promise_open, stuck, ready };
+  };
+
+  it('is open until the work is ready, and stuck while somebody waits for somebody', () => {
+    const work = { operations: [operation(1)] };
+    expect(flags(work)).toEqual({ promise_open: 1, stuck: 0, ready: 0 });
+    expect(flags({ ...work, holds: [hold()] })).toEqual({ promise_open: 1, stuck: 1, ready: 0 });
+    expect(flags({ ...work, questions: [question()] })).toMatchObject({ stuck: 1 });
+    expect(flags({ ...work, promises: [] })).toMatchObject({ promise_open: 0 });
+    const ready = {
+      castings: [casting(1, { standsAt: 'ready' })],
+      operations: [operation(1, { finishedAt: at(1) })],
+      signOffs: [signature()],
+    };
+    expect(flags(ready)).toEqual({ promise_open: 0, stuck: 0, ready: 1 });
+    // Ready and fetched: nobody is told any more.
+    expect(flags({ ...ready, castings: [casting(1, { outAt: at(99) })] })).toEqual({
+      promise_open: 0,
+      stuck: 0,
+      ready: 0,
+    });
   });
 });
 
