@@ -20,7 +20,7 @@ import {
 } from '../lines/store/parts.ts';
 import { readTicketMoney } from '../lines/store/ticket-money.ts';
 import { partWord } from '../state/compute/goods.ts';
-import { getTicket, refuseClosed } from '../tickets/store.ts';
+import { getTicket, refuseClosed, refuseWaitingAccount } from '../tickets/store.ts';
 import { partsContract } from './contract.ts';
 
 export const parts = implement(partsContract, {
@@ -50,6 +50,7 @@ export const parts = implement(partsContract, {
       refuseState(part, ['ordered', 'here', 'fitted', 'returned'], 'is ordered already');
       if (part.source === 'customer')
         throw ruleBroken('parts/customers-own', 'The customer brings this part: there is nothing to order.');
+      refuseWaitingAccount(ctx.db, part.ticket_id);
       refuseUncovered(ctx, part);
       return step(ctx, part, input.seenVersion, `Ordered ${part.words}`, {
         ordered_at: ctx.now,

@@ -1,10 +1,10 @@
 /** What the requests about the agreement do. */
-import { customerOf, getCustomer, getPerson } from '../customers/store.ts';
+import { customerOf, getCustomer, getPerson, listPersons } from '../customers/store.ts';
 import { changeLine, mergeOrRefuse } from '../host/field-merge.ts';
 import { type Ctx, implement, personOf } from '../host/implement.ts';
 import { AppError, badField, ruleBroken } from '../kernel/errors.ts';
 import { formatDayTime } from '../kernel/format.ts';
-import type { TicketId } from '../kernel/ids.ts';
+import type { CustomerId, TicketId } from '../kernel/ids.ts';
 import { getShop, settingsOf } from '../shop/store.ts';
 import { ticketsContract } from './contract.ts';
 import * as store from './store.ts';
@@ -56,7 +56,10 @@ export const tickets = implement(ticketsContract, {
         names: NAMES,
       });
       refuseCustomerChange(db, row, changed);
-      const version = db.step('ticket', row.id, row.version, store.fieldColumns(db, changed, 'changes'));
+      const version = db.step('ticket', row.id, row.version, {
+        ...store.fieldColumns(db, changed, 'changes'),
+        ...speakerOfNew(db, changed),
+      });
       const words = `Changed ticket ${row.number}: ${
         Object.keys(changed)
           .map((f) => NAMES[f] ?? f)
@@ -217,6 +220,12 @@ function fieldsNow(db: Ctx['db'], row: store.TicketRow): Record<string, unknown>
       ? null
       : db.one(db.q.selectFrom('engine_type').select('code').where('id', '=', row.engine_type_id))?.code;
   return { ...plain, certified: row.certified === 1, engine, valveLift: row.valve_lift_typed, version: row.version };
+}
+
+/** Another customer brings another person to speak to. */
+function speakerOfNew(db: Ctx['db'], changed: Readonly<Record<string, unknown>>) {
+  if (changed.customerId === undefined || changed.contactPersonId !== undefined) return {};
+  return { contact_person_id: listPersons(db, changed.customerId as CustomerId)[0]?.id ?? null };
 }
 
 function refuseCustomerChange(db: Ctx['db'], row: store.TicketRow, changed: Readonly<Record<string, unknown>>): void {

@@ -228,3 +228,32 @@ export function accountYes(db: ReadDb, ticket: TicketId, about: 'work' | 'releas
   );
   return last !== undefined && last.ended === 0;
 }
+
+/**
+ * Nothing is ordered for a ticket whose account is stopped or over its limit before somebody named said yes.
+ *
+ * @throws AppError `rule-broken` `tickets/account-waits` while the hold of check-in is open
+ */
+export function refuseWaitingAccount(db: ReadDb, ticket: TicketId): void {
+  const hold = db.one(
+    db.q
+      .selectFrom('hold')
+      .select('words')
+      .where('ticket_id', '=', ticket)
+      .where('reason', '=', 'money')
+      .where('casting_id', 'is', null)
+      .where('operation_id', 'is', null)
+      .where('closed_at', 'is', null),
+  );
+  if (!hold) return;
+  const words = `${hold.words ?? 'The account waits for money.'} A lead or the owner says yes first.`;
+  throw ruleBroken('tickets/account-waits', words, {
+    offers: [
+      {
+        words: 'Say yes with a reason',
+        request: 'tickets/give-account-yes',
+        input: { ticketId: ticket, about: 'work' },
+      },
+    ],
+  });
+}

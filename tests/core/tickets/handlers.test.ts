@@ -81,6 +81,25 @@ describe('tickets/change-ticket', () => {
     expect((await page()).fields.orderNumber).toBe('FL-2');
   });
 
+  it('brings the people of another customer with it, until an invoice fixes it', async () => {
+    const { ticketId } = await checkIn(t);
+    const customerId = await customerNamed(t, 'mudlark');
+    const seen = (await page()).fields.customerId;
+    const changes = { customerId: { seen, to: customerId } };
+    await t.send('tickets/change-ticket', { ticketId, seenVersion: 1, changes }, { as: 'TV' });
+    expect((await page()).customer).toMatchObject({
+      name: 'Mudlark Lane Garage Ltd',
+      person: { name: 'Ysolde Kerrow' },
+    });
+    const stranger = { contactPersonId: { seen: (await page()).fields.contactPersonId, to: 1 } };
+    const error = await t.refuse(
+      'tickets/change-ticket',
+      { ticketId, seenVersion: 2, changes: stranger },
+      { as: 'TV' },
+    );
+    expect(error.fields?.['changes.contactPersonId']).toContain('does not speak for this customer');
+  });
+
   it('asks about a lift without its unit', async () => {
     const { ticketId } = await checkIn(t);
     const error = await t.refuse(

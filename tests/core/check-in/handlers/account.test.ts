@@ -39,6 +39,35 @@ describe('holdForAccount', () => {
     ]);
   });
 
+  it('orders nothing before the named yes', async () => {
+    const made = await checkInFor('back basin');
+    const { partId } = await t.send(
+      'parts/add-part',
+      {
+        ticketId: made.ticketId,
+        castingId: made.castings[0]?.castingId ?? null,
+        part: {
+          words: 'exhaust valves',
+          quantity: 4,
+          source: 'shop',
+          sell: 'typed',
+          price: 100_000,
+          priceWhy: 'quoted',
+        },
+      } as never,
+      { as: 'TV' },
+    );
+    const error = await t.refuse('parts/order-part', { part: partId, seenVersion: 1 } as never, { as: 'TV' });
+    expect(error).toMatchObject({ code: 'tickets/account-waits', offers: [{ request: 'tickets/give-account-yes' }] });
+    await t.send(
+      'tickets/give-account-yes',
+      { ticketId: made.ticketId, about: 'work', why: 'cash' },
+      { as: 'OB', pin: '740101' },
+    );
+    const after = await t.refuse('parts/order-part', { part: partId, seenVersion: 1 } as never, { as: 'TV' });
+    expect(after.code).toBe('approvals/not-covered');
+  });
+
   it('stops only what would pass the limit: this ticket counts too', async () => {
     const customerId = await customerNamed(t, 'crankle');
     const { version } = await t.send('customers/get-customer', { customerId }, { as: 'OB' });
