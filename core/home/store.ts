@@ -18,6 +18,8 @@ const open = (db: ReadDb) =>
     .select('u.short_name');
 type Open = ReturnType<typeof open>;
 
+// Flags below stand as literals: a partial index is found only where the text of the query implies it.
+
 /** Counting everything costs a walk over one partial index; rows are read only as far as they are shown. */
 function listed(db: ReadDb, query: Open): Listed<HomeTicket> {
   const rows = db.all(query.limit(MOST + 1));
@@ -33,7 +35,7 @@ export const listMissed = (db: ReadDb, today: Day, minute: number) =>
   listed(
     db,
     open(db)
-      .where('n.promise_open', '=', 1)
+      .where((eb) => eb('n.promise_open', '=', eb.lit(1)))
       .where((eb) =>
         eb.or([
           eb('n.promised_on', '<', today),
@@ -46,28 +48,46 @@ export const listMissed = (db: ReadDb, today: Day, minute: number) =>
   );
 
 const promisedOn = (db: ReadDb, day: Day) =>
-  open(db).where('n.over', '=', 0).where('n.promised_on', '=', day).orderBy('n.promised_minute').orderBy('n.number');
+  open(db)
+    .where((eb) => eb('n.over', '=', eb.lit(0)))
+    .where('n.promised_on', '=', day)
+    .orderBy('n.promised_minute')
+    .orderBy('n.number');
 
 /** Promised for a day, ready ones too, in the order of the day. */
 export const listPromised = (db: ReadDb, day: Day) =>
   listed(
     db,
-    promisedOn(db, day).where((eb) => eb.or([eb('n.promise_open', '=', 1), eb('n.ready', '=', 1)])),
+    promisedOn(db, day).where((eb) => eb.or([eb('n.promise_open', '=', eb.lit(1)), eb('n.ready', '=', eb.lit(1))])),
   );
 
 /** Promised for a day and cannot be done yet. */
-export const listStuck = (db: ReadDb, day: Day) => listed(db, promisedOn(db, day).where('n.stuck', '=', 1));
+export const listStuck = (db: ReadDb, day: Day) =>
+  listed(
+    db,
+    promisedOn(db, day).where((eb) => eb('n.stuck', '=', eb.lit(1))),
+  );
 
 /** Ready and here: those nobody has told first, then by when they were told. */
 export const listReady = (db: ReadDb) =>
-  listed(db, open(db).where('n.ready', '=', 1).orderBy('n.told_at').orderBy('n.number'));
+  listed(
+    db,
+    open(db)
+      .where((eb) => eb('n.ready', '=', eb.lit(1)))
+      .orderBy('n.told_at')
+      .orderBy('n.number'),
+  );
 
 /** How many of them nobody has told. */
 export const countUntold = (db: ReadDb): number =>
   db.sql<{ n: number }>('SELECT count(*) AS n FROM ticket_now WHERE ready = 1 AND told_at IS NULL')[0]?.n ?? 0;
 
 const asked = (db: ReadDb) =>
-  open(db).where('n.unanswered', '>', 0).where('n.over', '=', 0).orderBy('n.asked_at').orderBy('n.number');
+  open(db)
+    .where((eb) => eb('n.unanswered', '>', eb.lit(0)))
+    .where((eb) => eb('n.over', '=', eb.lit(0)))
+    .orderBy('n.asked_at')
+    .orderBy('n.number');
 
 /** Questions about work that is here, without an answer, oldest first. */
 export const listAsked = (db: ReadDb) => listed(db, asked(db).where('n.arrived_at', 'is not', null));
@@ -86,7 +106,7 @@ export const listPartsDue = (db: ReadDb, until: Day) =>
     open(db)
       .where('n.parts_due_on', 'is not', null)
       .where('n.parts_due_on', '<=', until)
-      .where('n.over', '=', 0)
+      .where((eb) => eb('n.over', '=', eb.lit(0)))
       .orderBy('n.parts_due_on')
       .orderBy('n.number'),
   );
@@ -95,22 +115,15 @@ export const listPartsDue = (db: ReadDb, until: Day) =>
 export const listOutsideDue = (db: ReadDb, until: Day) =>
   db.sql<{ ticket_id: TicketId; expected_on: Day; supplier_words: string; shop_words: string }>(
     `SELECT s.ticket_id, s.expected_on, s.supplier_words, k.shop_words
-     FROM sublet s JOIN ticket_now n ON n.ticket_id = s.ticket_id AND n.over = 0
+     FROM sublet s CROSS JOIN ticket_now n ON n.ticket_id = s.ticket_id AND n.over = 0
      JOIN operation o ON o.id = s.operation_id JOIN operation_kind k ON k.id = o.operation_kind_id
      WHERE s.out_at IS NOT NULL AND s.back_at IS NULL AND s.expected_on <= ? ORDER BY s.expected_on, s.id LIMIT ${MOST}`,
     until,
   );
 
-const held = (db: ReadDb, today: Day) =>
-  db.q
-    .selectFrom('hold as h')
-    .innerJoin('ticket_now as n', 'n.ticket_id', 'h.ticket_id')
-    .select(['h.id', 'h.ticket_id', 'h.reason', 'h.words', 'h.owner_id', 'h.follow_up_on', 'h.created_at'])
-    .where('h.closed_at', 'is', null)
-    .where('n.over', '=', 0)
-    .where((eb) => eb.or([eb('h.owner_id', 'is', null), eb('h.follow_up_on', '<=', today)]))
-    .orderBy('h.follow_up_on')
-    .orderBy('h.id');
+// CROSS JOIN keeps the order of the tables: few holds are open, many tickets are not over.
+const HELD = `FROM hold h CROSS JOIN ticket_now n ON n.ticket_id = h.ticket_id
+  WHERE h.closed_at IS NULL AND n.over = 0 AND (h.owner_id IS NULL OR h.follow_up_on <= ?)`;
 
 export type HeldRow = Readonly<{
   id: number;
@@ -123,10 +136,11 @@ export type HeldRow = Readonly<{
 
 /** Open holds that nobody looks after, or whose day has come. */
 export function listHolds(db: ReadDb, today: Day): Listed<HeldRow> {
-  const rows = db.all(held(db, today).limit(MOST + 1));
+  const columns = 'h.id, h.ticket_id, h.reason, h.words, h.owner_id, h.created_at';
+  const rows = db.sql<HeldRow>(`SELECT ${columns} ${HELD} ORDER BY h.follow_up_on, h.id LIMIT ${MOST + 1}`, today);
   if (rows.length <= MOST) return { rows, count: rows.length };
-  const counted = db.one(held(db, today).clearSelect().clearOrderBy().select(db.q.fn.countAll<number>().as('count')));
-  return { rows: rows.slice(0, MOST), count: counted?.count ?? rows.length };
+  const [counted] = db.sql<{ n: number }>(`SELECT count(*) AS n ${HELD}`, today);
+  return { rows: rows.slice(0, MOST), count: counted?.n ?? rows.length };
 }
 
 /** Calls in vain about no ticket, when nobody of that customer was reached since. */
@@ -141,7 +155,7 @@ export const listCallsInVain = (db: ReadDb) =>
     person: string | null;
   }>(
     `SELECT c.id, c.customer_id, c.words, c.created_at, c.number_or_address, u.short_name, p.name AS person
-     FROM contact_log c JOIN customer u ON u.id = c.customer_id LEFT JOIN customer_person p ON p.id = c.person_id
+     FROM contact_log c INDEXED BY contact_log__unreached JOIN customer u ON u.id = c.customer_id LEFT JOIN customer_person p ON p.id = c.person_id
      WHERE c.reached = 0 AND c.ticket_id IS NULL AND NOT EXISTS (
        SELECT 1 FROM contact_log l WHERE l.customer_id = c.customer_id AND l.id > c.id)
      ORDER BY c.id LIMIT ${MOST}`,

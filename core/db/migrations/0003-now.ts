@@ -76,14 +76,16 @@ const indexes = [
   'CREATE INDEX ticket_now__promised ON ticket_now (promised_on, promised_minute, number) WHERE over = 0',
   'CREATE INDEX ticket_now__promise_open ON ticket_now (promised_on, promised_minute, number) WHERE promise_open = 1',
   'CREATE INDEX ticket_now__ready ON ticket_now (told_at, number) WHERE ready = 1',
-  'CREATE INDEX ticket_now__asked ON ticket_now (asked_at, number) WHERE unanswered > 0 AND over = 0',
+  'CREATE INDEX ticket_now__asked ON ticket_now (over, asked_at, number) WHERE unanswered > 0',
   'CREATE INDEX ticket_now__ring ON ticket_now (ring_at, number) WHERE ring_at IS NOT NULL',
-  'CREATE INDEX ticket_now__parts ON ticket_now (parts_due_on, number) WHERE parts_due_on IS NOT NULL AND over = 0',
+  'CREATE INDEX ticket_now__parts ON ticket_now (over, parts_due_on, number) WHERE parts_due_on IS NOT NULL',
   'CREATE INDEX ticket_now__over ON ticket_now (over, number)',
   'CREATE INDEX operation_now__ticket_id ON operation_now (ticket_id)',
   'CREATE INDEX operation_now__casting_id ON operation_now (casting_id, position)',
   'CREATE INDEX operation_now__work_centre_id ON operation_now (work_centre_id, slot)',
-  'CREATE INDEX contact_log__unreached ON contact_log (customer_id, id) WHERE reached = 0 AND ticket_id IS NULL',
+  'CREATE INDEX hold__due ON hold (follow_up_on, id) WHERE closed_at IS NULL',
+  'CREATE INDEX sublet__out ON sublet (expected_on, id) WHERE out_at IS NOT NULL AND back_at IS NULL',
+  'CREATE INDEX contact_log__unreached ON contact_log (ticket_id, id) WHERE reached = 0',
 ];
 
 /** Groups that only iron and steel bear; `not_known` is no iron. */
