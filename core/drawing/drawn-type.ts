@@ -71,12 +71,6 @@ export function viewsOf(kind: DrawnKind): readonly [DrawnView, ...DrawnView[]] {
   return ['face'];
 }
 
-/** How the casting lies on the bench now. */
-export type Lying = Readonly<{
-  /** Turned end for end: front at the right. */
-  turned?: boolean | undefined;
-}>;
-
 /** A condition mark: place in ten thousandths of the whole picture as it lies unturned, and what its ring says. */
 export type Balloon = Readonly<{ label: string; x: number; y: number; key?: string | undefined }>;
 

@@ -9,13 +9,13 @@ import { useFormat } from '../../../client/use-shop.ts';
 import { benchAddress } from '../../../kit/addresses.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Field } from '../../../kit/field.tsx';
+import { NameAndPin } from '../../../kit/name-and-pin.tsx';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
 import { KeptHere } from '../parts/kept-here.tsx';
-import { NameAndPin } from '../parts/name-and-pin.tsx';
 import { OpenReadings } from '../parts/open-readings.tsx';
 import css from './sign-off-screen.module.css';
 

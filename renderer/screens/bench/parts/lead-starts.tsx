@@ -4,8 +4,8 @@ import { newKey } from '../../../client/client.ts';
 import { useClient } from '../../../client/use-app.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Field } from '../../../kit/field.tsx';
+import { NameAndPin } from '../../../kit/name-and-pin.tsx';
 import type { BenchOperation, Reason } from '../bench-casting.ts';
-import { NameAndPin } from './name-and-pin.tsx';
 
 export function LeadStarts({ row, reason }: { row: BenchOperation; reason: Reason }) {
   const client = useClient();

@@ -6,10 +6,10 @@ import { newKey } from '../../../client/client.ts';
 import { useClient } from '../../../client/use-app.ts';
 import { Field } from '../../../kit/field.tsx';
 import { type Mark, Verdict } from '../../../kit/mark.tsx';
+import { NameAndPin } from '../../../kit/name-and-pin.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { SheetBody, SheetHead } from '../../../kit/sheet.tsx';
 import { readingsAddress } from '../bench-addresses.ts';
-import { NameAndPin } from './name-and-pin.tsx';
 
 type SignOff = OutputOf<App['castings/get-sign-off']>;
 type OpenReading = SignOff['readings'][number];

@@ -53,7 +53,7 @@ export function WordKeys({
 }
 
 /** Shims laid under a spring are words of the shop: `0.5 + 1.0`. */
-export const isShims = (spot: Spot): boolean => spot.row.quantity === 'shims-fitted';
+const isShims = (spot: Spot): boolean => spot.row.quantity === 'shims-fitted';
 
 /** All springs shimmed as the plan says: one touch for the row. */
 function FitAll({ spot, operation }: { spot: Spot; operation: number | null }) {

@@ -4,7 +4,7 @@ import type { Cell, Column, LimitShown, ReadingShown, Sheet, SheetRow } from '#c
 const PASS = { name: 'pass', direction: null, cannotProve: false } as const;
 const NOT = { name: 'not measured', direction: null, cannotProve: false } as const;
 
-export const limit = {
+const limit = {
   id: 1,
   side: 'any',
   low: 34_750_000,
