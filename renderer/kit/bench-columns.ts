@@ -45,6 +45,6 @@ function cut(group: ReadingGroup, most: number): ReadingGroup[] {
   return Array.from({ length: parts }, (_, n) => {
     const columns = group.columns.slice(n * size, (n + 1) * size);
     const ends = `${columns[0]?.label ?? ''} to ${columns.at(-1)?.label ?? ''}`;
-    return { ...group, key: `${group.key}-${n}`, words: group.words || ends.toUpperCase(), columns };
+    return { ...group, key: `${group.key}-${n}`, words: group.words || ends, columns };
   });
 }

@@ -82,8 +82,8 @@ export function TableHead({
   );
 }
 
-/** INTAKE SIDE on a button is `Intake side`. */
-const sentence = (words: string): string => words.charAt(0) + words.slice(1).toLowerCase();
+/** INTAKE SIDE on a button is `Intake side`; labels of places stay as they are. */
+const sentence = (words: string): string => (/\d/.test(words) ? words : words.charAt(0) + words.slice(1).toLowerCase());
 
 function otherLimit(sheet: Sheet, quantity: string, spot: Spot): string | null {
   const row = sheet.rows.find((one) => one.quantity === quantity && one.shown);
