@@ -166,9 +166,12 @@ export function tick(ink: Ink, words: Rich, width: number, style: Style = { ...S
 }
 
 /** A line to write on, with a small word below and, where it is known, what is already written above it. */
-export function writeLine(ink: Ink, label: Rich, width: number, written: Rich = ''): Block {
+export function writeLine(ink: Ink, label: Rich, width: number, written: Rich = '', drawn?: Block | ''): Block {
   const below = text(ink, label, STYLES.small, width);
-  const above = text(ink, written, { ...STYLES.strong, size: 10.5 }, width);
+  const style = { ...STYLES.strong, size: 10.5 };
+  const above = drawn
+    ? beside([drawn, text(ink, written, style, width - drawn.width - 8)], 8, 'bottom')
+    : text(ink, written, style, width);
   const room = Math.max(16, above.height);
   return {
     width,

@@ -3,6 +3,7 @@ import { type Block, beside, box, RULES, stack, strokeLine, strokeRect, text } f
 import type { Rich } from './lines.ts';
 import { writeLine } from './marks.ts';
 import { leave, need, type Pen, place, widthOf } from './pen.ts';
+import { picture } from './picture.ts';
 import { type Ink, STYLES, type Style } from './styles.ts';
 
 export type Fact = Readonly<{
@@ -66,14 +67,26 @@ export function ruledParagraph(pen: Pen, words: Rich, style: Style = STYLES.smal
   place(pen, block, 2, true);
 }
 
-export type SignatureLine = Readonly<{ label: Rich; share?: number; written?: Rich }>;
+export type SignatureLine = Readonly<{
+  label: Rich;
+  share?: number;
+  written?: Rich | undefined;
+  /** The signature as it was drawn on the glass: JPEG or PNG in base 64. */
+  drawn?: string | undefined;
+}>;
+
+/** A drawn signature stands on its line. */
+const LOW = { valign: 'bottom' } as const;
 
 /** Lines to sign on, side by side. */
 export function signatures(pen: Pen, lines: readonly SignatureLine[], before = 10): void {
   const gap = 18;
   const shares = lines.reduce((sum, line) => sum + (line.share ?? 1), 0);
   const width = widthOf(pen) - gap * (lines.length - 1);
-  const blocks = lines.map((line) => writeLine(pen, line.label, (width * (line.share ?? 1)) / shares, line.written));
+  const blocks = lines.map((line) => {
+    const room = (width * (line.share ?? 1)) / shares;
+    return writeLine(pen, line.label, room, line.written, line.drawn && picture(pen, line.drawn, room / 2, 30, LOW));
+  });
   const row = beside(blocks, gap, 'top');
   need(pen, row.height + before);
   leave(pen, before);

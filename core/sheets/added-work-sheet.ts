@@ -8,6 +8,7 @@ import { tag, tick } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { heading, paragraph, signatures, titleBlock } from '../paper/parts.ts';
 import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
+import { picture } from '../paper/picture.ts';
 import { type Ink, STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
 import { shrinkToFit } from '../paper/text.ts';
@@ -74,14 +75,7 @@ function drawReading(pen: Pen, reading: NonNullable<AddedWorkPaper['reading']>):
 
 function drawPicture(pen: Pen, paper: AddedWorkPaper): void {
   const width = widthOf(pen);
-  if (paper.photo) {
-    const bytes = Buffer.from(paper.photo, 'base64');
-    place(
-      pen,
-      { width, height: 150, draw: (x, y) => pen.doc.image(bytes, x, y, { fit: [width, 150], align: 'center' }) },
-      4,
-    );
-  }
+  if (paper.photo) place(pen, picture(pen, paper.photo, width, 150, { align: 'center' }), 4);
   if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, paper.photo ? 90 : 130), 2);
 }
 

@@ -144,22 +144,15 @@ function drawAgreement(pen: Pen, paper: ClaimTicketPaper): void {
 function drawSignature(pen: Pen, paper: ClaimTicketPaper): void {
   const { signature } = paper;
   // The blank line, the signature and the bar belong together at the end of the last page.
-  need(pen, 78);
+  need(pen, signature.png ? 94 : 78);
   place(pen, blank(pen, 'Anything else left:', 300));
-  if (signature.png) drawWritten(pen, signature.png);
   signatures(
     pen,
     [
-      { label: signature.label, share: 2.4, ...(signature.written && { written: signature.written }) },
-      { label: 'Date', ...(signature.date && { written: signature.date }) },
+      { label: signature.label, share: 2.4, written: signature.written, drawn: signature.png },
+      { label: 'Date', written: signature.date },
     ],
-    signature.png ? 0 : 4,
+    4,
   );
   place(pen, bar(pen, 'Bring this ticket or identification to collect', widthOf(pen)));
-}
-
-/** The signature as it was drawn on the glass, above its line. */
-function drawWritten(pen: Pen, png: string): void {
-  pen.doc.image(Buffer.from(png, 'base64'), pen.left + 8, pen.y, { fit: [190, 34], valign: 'bottom' });
-  pen.y += 22;
 }

@@ -34,7 +34,10 @@ export function drawRelease(fonts: Fonts, paper: ReleasePaper): Promise<Uint8Arr
   need(pen, 50);
   signatures(
     pen,
-    [{ label: `Received, counted and looked at: ${paper.signFor}`, share: 2.4 }, { label: 'Date, time' }],
+    [
+      { label: `Received, counted and looked at: ${paper.signFor}`, share: 2.4, drawn: paper.signature?.png },
+      { label: 'Date, time', written: paper.signature?.when },
+    ],
     14,
   );
   return finishSheet(pen, paper.head, title);

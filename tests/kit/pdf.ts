@@ -114,6 +114,16 @@ function readCodes(picture: string): string[] {
   }
 }
 
+/** How many pictures a file carries. */
+export const picturesIn = (bytes: Uint8Array): number =>
+  Buffer.from(bytes)
+    .toString('latin1')
+    .split(/\/Subtype \/Image\b/).length - 1;
+
+/** A picture of one grey point, PNG in base 64. */
+export const ONE_POINT =
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
+
 /** Lines of pdffonts: name, whether embedded, subset, with a table of characters. */
 export const fontsOf = (bytes: Uint8Array): { name: string; embedded: boolean; readable: boolean }[] =>
   inFolder(bytes, (file) => run('pdffonts', [file]))

@@ -250,6 +250,8 @@ export type ReleasePaper = Readonly<{
   notes: readonly Named[];
   care: string;
   signFor: string;
+  /** How it was signed on the glass: a picture, JPEG or PNG in base 64, and when. */
+  signature?: Readonly<{ png?: string; when: string }>;
 }>;
 
 export type ReadyLabelPaper = Readonly<{

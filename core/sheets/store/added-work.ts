@@ -13,7 +13,7 @@ import { joinAlike, list, sentence } from '../compute/words.ts';
 import type { AddedWorkPaper, MoneyLine } from '../contract/papers.ts';
 import { getPrintedCasting, type PrintedCasting, pieceWords, tagOf } from './castings.ts';
 import { drawFinding } from './drawing.ts';
-import { fileMark } from './files.ts';
+import { canCarry, fileMark } from './files.ts';
 import { partyOf, readTicketPeople } from './people.ts';
 import type { Scene } from './scene.ts';
 
@@ -109,7 +109,7 @@ const countPhotos = (scene: Scene, question: Question): number => photosOf(scene
 
 /** The first picture that a PDF can carry. */
 const photoOf = (scene: Scene, question: Question): string | undefined => {
-  const found = photosOf(scene, question).find(({ mime }) => mime === 'image/jpeg' || mime === 'image/png');
+  const found = photosOf(scene, question).find(({ mime }) => canCarry(mime));
   return found && fileMark(found.sha256);
 };
 

@@ -25,6 +25,7 @@ import {
   shortWords,
   tagOf,
 } from './castings.ts';
+import { pictureMark } from './files.ts';
 import { oweIfNotSaved } from './owe.ts';
 import { partyOf, readTicketPeople, staffName, type TicketPeople } from './people.ts';
 import type { Scene } from './scene.ts';
@@ -230,5 +231,6 @@ function signatureOf(scene: Scene, people: TicketPeople): ClaimTicketPaper['sign
   }
   if (ticket.signed_how !== 'drawn') return { label };
   const date = ticket.claim_signed_at === null ? undefined : scene.shortMoment(ticket.claim_signed_at);
-  return { label, written: ticket.signed_by ?? 'signed on the screen', ...(date && { date }) };
+  const png = ticket.claim_signature_id === null ? undefined : pictureMark(scene.db, ticket.claim_signature_id);
+  return { label, written: ticket.signed_by ?? 'signed on the screen', ...(date && { date }), ...(png && { png }) };
 }

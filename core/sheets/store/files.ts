@@ -1,9 +1,20 @@
 /** Pictures a paper carries: named by their hash while it is gathered, filled in before it is drawn. */
+import type { ReadDb } from '../../db/query.ts';
+import type { Id } from '../../kernel/ids.ts';
 
 const MARK = /^sha256:([0-9a-f]{64})$/;
 
 /** Stands in the place of a picture until it is drawn. */
 export const fileMark = (sha256: string): string => `sha256:${sha256}`;
+
+/** The mark of a kept file, when a PDF can carry it. */
+export function pictureMark(db: ReadDb, id: Id<'attachment'>): string | undefined {
+  const file = db.one(db.q.selectFrom('attachment').select(['sha256', 'mime']).where('id', '=', id));
+  return file && canCarry(file.mime) ? fileMark(file.sha256) : undefined;
+}
+
+/** A PDF carries these two as they are. */
+export const canCarry = (mime: string): boolean => mime === 'image/jpeg' || mime === 'image/png';
 
 /** The hash a mark names, or undefined for anything else. */
 const markedFile = (text: unknown): string | undefined => (typeof text === 'string' ? MARK.exec(text)?.[1] : undefined);

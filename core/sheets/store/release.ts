@@ -16,6 +16,7 @@ import {
   pieceWords,
   tagOf,
 } from './castings.ts';
+import { pictureMark } from './files.ts';
 import { partyOf, readTicketPeople, staffName } from './people.ts';
 import type { Scene } from './scene.ts';
 
@@ -67,6 +68,7 @@ export function readRelease(scene: Scene, id: Id<'release'>): Omit<ReleasePaper,
     notes: notesOf(scene, release, people.ticket.old_parts, bags),
     care: 'Our care ends here. A finished casting is oiled and wrapped: wash it before you build, and keep the gasket face covered.',
     signFor: release.taken_by,
+    ...signatureOf(scene, release),
   };
 }
 
@@ -100,6 +102,12 @@ const bagItem = ({ db }: Scene, bag: PrintedContainer): ReleasePaper['items'][nu
     count: bag.count === null ? '1' : String(bag.count),
   };
 };
+
+function signatureOf(scene: Scene, { signature_id, created_at }: Release): Pick<ReleasePaper, 'signature'> {
+  if (signature_id === null) return {};
+  const png = pictureMark(scene.db, signature_id);
+  return { signature: { when: scene.shortMoment(created_at), ...(png && { png }) } };
+}
 
 /** How the ticket's invoices stand today, or by whose yes it left unpaid. */
 function moneyWords(scene: Scene, release: Release): string {

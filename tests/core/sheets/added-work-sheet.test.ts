@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawAddedWork } from '#core/sheets/added-work-sheet.ts';
 import { havePaperHead, havePapers } from '#tests/kit/papers.ts';
-import { fonts, textOf } from '#tests/kit/pdf.ts';
+import { fonts, ONE_POINT, picturesIn, textOf } from '#tests/kit/pdf.ts';
 import { lacks } from '#tests/kit/programs.ts';
 
 const papers = havePapers(havePaperHead());
@@ -24,6 +24,15 @@ describe.skipIf(lacks('pdftotext'))('drawAddedWork', () => {
     expect(text).toContain('Done and ordered so far');
     expect(text).toContain('412.29');
     expect(text).toContain('If we hear nothing, work on both heads waits');
+  });
+
+  it('carries the photo, and says so when a photo cannot be read', async () => {
+    const photo = await draw({ photo: ONE_POINT });
+    const broken = await draw({ photo: Buffer.from('not a picture').toString('base64') });
+
+    expect(picturesIn(photo)).toBeGreaterThan(0);
+    expect(picturesIn(broken)).toBe(0);
+    expect(textOf(broken)).toContain('The picture cannot be read.');
   });
 
   it('has a strip for an answer given by telephone', async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawClaimTicket } from '#core/sheets/claim-ticket-sheet.ts';
 import { havePaperHead, havePapers } from '#tests/kit/papers.ts';
-import { fonts, pagesOf, textOf } from '#tests/kit/pdf.ts';
+import { faultsOf, fonts, ONE_POINT, pagesOf, picturesIn, textOf } from '#tests/kit/pdf.ts';
 import { lacks } from '#tests/kit/programs.ts';
 
 const papers = havePapers(havePaperHead());
@@ -38,6 +38,16 @@ describe.skipIf(lacks('pdftotext'))('drawClaimTicket', () => {
 
     expect(pagesOf(await draw())).toHaveLength(1);
     expect(pagesOf(three)).toHaveLength(1);
+  });
+
+  it('carries the signature drawn on the glass, beside the name', async () => {
+    const signature = { label: 'Signed, for Mudlark Lane', written: 'Wendolin Aubry', date: '9 Mar', png: ONE_POINT };
+    const signed = await draw({ signature });
+
+    expect(textOf(signed)).toContain('Wendolin Aubry');
+    expect(picturesIn(signed)).toBeGreaterThan(picturesIn(await draw()));
+    expect(faultsOf(signed)).toEqual([]);
+    expect(pagesOf(signed)).toHaveLength(1);
   });
 
   it('says that it was left unsigned', async () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { CastingId } from '#core/kernel/ids.ts';
 import { checkInPair } from '#tests/kit/checked-in.ts';
-import { codesOf, faultsOf, pagesOf, textOf } from '#tests/kit/pdf.ts';
+import { checkIn } from '#tests/kit/desk.ts';
+import { codesOf, faultsOf, ONE_POINT, pagesOf, picturesIn, textOf } from '#tests/kit/pdf.ts';
 import { lacks } from '#tests/kit/programs.ts';
 import { startTestHost, type TestHost } from '#tests/kit/test-host.ts';
 
@@ -99,6 +100,20 @@ describe.skipIf(lacks('pdftotext'))('documents/print-paper', () => {
     expect(text).toContain('Changed since revision 1');
     expect(text).toMatch(/new: .*cam/i);
     expect(await shop.send('sheets/get-traveller-state', { castingId }, { as: 'JP' })).toMatchObject({ stale: false });
+  });
+
+  it('prints the signature that was drawn when the list was signed', async () => {
+    const shop = await startTestHost();
+    const { ticketId } = await checkIn(shop);
+    const signatureFile = { base64: ONE_POINT, mime: 'image/png' };
+    const sign = { ticketId, how: 'drawn', signedBy: 'Wendolin Aubry', signatureFile } as const;
+    await shop.send('intake/sign-claim', sign, { as: 'TV' });
+
+    const wish = { paper: 'claim-ticket', ticketId } as const;
+    const bytes = await bytesOf(shop, (await shop.send('documents/print-paper', { wish }, { as: 'TV' })).sha256);
+
+    expect(textOf(bytes)).toContain('Wendolin Aubry');
+    expect(picturesIn(bytes)).toBeGreaterThan(0);
   });
 
   it('refuses a paper with prices to a machinist', async () => {
