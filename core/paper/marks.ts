@@ -165,21 +165,24 @@ export function tick(ink: Ink, words: Rich, width: number, style: Style = { ...S
   return beside([square, text(ink, words, style, width - 25)], 8, 'middle');
 }
 
+/** What stands on a line already: words, a drawn signature, and the least height kept above the line. */
+type Written = Readonly<{ words?: Rich | undefined; drawn?: Block | undefined; room?: number }>;
+
 /** A line to write on, with a small word below and, where it is known, what is already written above it. */
-export function writeLine(ink: Ink, label: Rich, width: number, written: Rich = '', drawn?: Block | ''): Block {
+export function writeLine(ink: Ink, label: Rich, width: number, { words = '', drawn, room = 16 }: Written = {}): Block {
   const below = text(ink, label, STYLES.small, width);
   const style = { ...STYLES.strong, size: 10.5 };
   const above = drawn
-    ? beside([drawn, text(ink, written, style, width - drawn.width - 8)], 8, 'bottom')
-    : text(ink, written, style, width);
-  const room = Math.max(16, above.height);
+    ? beside([drawn, text(ink, words, style, width - drawn.width - 8)], 8, 'bottom')
+    : text(ink, words, style, width);
+  const up = Math.max(room, above.height);
   return {
     width,
-    height: room + 3 + below.height,
+    height: up + 3 + below.height,
     draw(x, y) {
-      above.draw(x, y + room - above.height);
-      strokeLine(ink, x, y + room + 1, x + width, y + room + 1, 1);
-      below.draw(x, y + room + 3);
+      above.draw(x, y + up - above.height);
+      strokeLine(ink, x, y + up + 1, x + width, y + up + 1, 1);
+      below.draw(x, y + up + 3);
     },
   };
 }

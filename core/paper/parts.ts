@@ -75,17 +75,19 @@ export type SignatureLine = Readonly<{
   drawn?: string | undefined;
 }>;
 
-/** A drawn signature stands on its line. */
-const LOW = { valign: 'bottom' } as const;
+/** The place of a drawn signature, four times as wide as high like the glass it was drawn on. */
+const SIGNED = { width: 136, height: 34 };
 
 /** Lines to sign on, side by side. */
 export function signatures(pen: Pen, lines: readonly SignatureLine[], before = 10): void {
   const gap = 18;
   const shares = lines.reduce((sum, line) => sum + (line.share ?? 1), 0);
   const width = widthOf(pen) - gap * (lines.length - 1);
-  const blocks = lines.map((line) => {
-    const room = (width * (line.share ?? 1)) / shares;
-    return writeLine(pen, line.label, room, line.written, line.drawn && picture(pen, line.drawn, room / 2, 30, LOW));
+  // One signature drawn, and every line beside it stands as low.
+  const room = lines.some(({ drawn }) => drawn) ? SIGNED.height : 16;
+  const blocks = lines.map(({ label, share = 1, written, drawn }) => {
+    const signed = drawn ? picture(pen, drawn, SIGNED.width, SIGNED.height, { valign: 'bottom' }) : undefined;
+    return writeLine(pen, label, (width * share) / shares, { words: written, drawn: signed, room });
   });
   const row = beside(blocks, gap, 'top');
   need(pen, row.height + before);
