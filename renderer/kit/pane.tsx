@@ -1,7 +1,9 @@
 /** Part of a page that may fail or take its time by itself, without taking the rest with it. */
 import { Component, type ReactNode, Suspense } from 'react';
+import type { RequestRefused } from '../client/request-refused.ts';
 import { Button } from './button.tsx';
-import { Notice } from './notice.tsx';
+import { ErrorNote, Notice } from './notice.tsx';
+import { PageName } from './sheet.tsx';
 
 /** Shows its children, words while they are fetched, and a way back when they broke. */
 export function Pane({ children }: { children: ReactNode }) {
@@ -15,6 +17,16 @@ export function Pane({ children }: { children: ReactNode }) {
 /** Words while something is on its way; never a spinner. */
 export function Waiting({ words = 'Opening...' }: { words?: string }) {
   return <p role="status">{words}</p>;
+}
+
+/** In place of a page whose answer was refused: why, and the way to ask again. */
+export function PageRefused({ error, onAgain }: { error: RequestRefused; onAgain?: (() => void) | undefined }) {
+  return (
+    <div>
+      <PageName>Not shown</PageName>
+      <ErrorNote error={error} acts={onAgain && <Button onPress={onAgain}>Try again</Button>} />
+    </div>
+  );
 }
 
 type CatchState = { broken: boolean };

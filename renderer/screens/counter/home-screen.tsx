@@ -5,8 +5,7 @@ import { CHECK_IN, QUICK, QUOTE } from '../../kit/addresses.ts';
 import { Button, GoButton } from '../../kit/button.tsx';
 import { KeyHints } from '../../kit/key-hints.tsx';
 import { keysOf, useAct } from '../../kit/keyboard.ts';
-import { ErrorNote } from '../../kit/notice.tsx';
-import { Waiting } from '../../kit/pane.tsx';
+import { PageRefused, Waiting } from '../../kit/pane.tsx';
 import { RowGroup } from '../../kit/rows.tsx';
 import { Empty, Sheet, SheetHead } from '../../kit/sheet.tsx';
 import { SetAsideList } from './check-in/parts/set-aside-list.tsx';
@@ -16,12 +15,12 @@ import { DayOfPromises } from './parts/day-of-promises.tsx';
 import { HomeRows } from './parts/home-rows.tsx';
 
 export function HomeScreen() {
-  const { data: home, error, isPending } = useAppQuery('home/get-counter', {});
+  const { data: home, error, isPending, refetch } = useAppQuery('home/get-counter', {});
   const [, go] = useLocation();
   useAct('go', () => go(CHECK_IN.slice(1)));
   useAct('quote', () => go(QUOTE.slice(1)));
   if (isPending) return <Waiting />;
-  if (error) return <ErrorNote error={error} />;
+  if (error) return <PageRefused error={error} onAgain={() => void refetch()} />;
   return (
     <RowGroup>
       <div className={css.home}>

@@ -5,8 +5,8 @@ import { useMay } from '../../../client/use-me.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { checkInFor, ticketAddress } from '../../../kit/addresses.ts';
 import { Button, GoButton } from '../../../kit/button.tsx';
-import { ErrorNote, Notice } from '../../../kit/notice.tsx';
-import { Waiting } from '../../../kit/pane.tsx';
+import { Notice } from '../../../kit/notice.tsx';
+import { PageRefused, Waiting } from '../../../kit/pane.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { Empty, PageName, Sheet, SheetBody, SheetFoot, TitleBlock, TitleCell } from '../../../kit/sheet.tsx';
 import { AccountForm } from './account-form.tsx';
@@ -19,10 +19,10 @@ import { PersonForm } from './person-form.tsx';
 type Open = 'customer' | 'account' | 'new person' | number | null;
 
 export function CustomerScreen({ id }: { id: number }) {
-  const { data: customer, error, isPending } = useAppQuery('customers/get-customer', { customerId: id });
+  const { data: customer, error, isPending, refetch } = useAppQuery('customers/get-customer', { customerId: id });
   const [open, setOpen] = useState<Open>(null);
   if (isPending) return <Waiting />;
-  if (error) return <ErrorNote error={error} />;
+  if (error) return <PageRefused error={error} onAgain={() => void refetch()} />;
   return (
     <div className={css.page}>
       <PageName>{customer.name}</PageName>

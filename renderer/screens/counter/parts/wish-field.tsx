@@ -37,7 +37,7 @@ export const wishOf = (
   }
   if ('part' in picked) {
     const { id, code, words } = picked.part;
-    return { ...empty, kind: 'part', id, code, words, customerWords: words };
+    return { ...empty, kind: 'part', id, code, words, customerWords: words, quantity: '1' };
   }
   const one = 'operation' in picked ? picked.operation : picked.package;
   return {

@@ -6,8 +6,8 @@ import { useMay } from '../../../client/use-me.ts';
 import { papersAddress } from '../../../kit/addresses.ts';
 import { KeyHints } from '../../../kit/key-hints.tsx';
 import { keysOf, useAct } from '../../../kit/keyboard.ts';
-import { ErrorNote, Notice } from '../../../kit/notice.tsx';
-import { Waiting } from '../../../kit/pane.tsx';
+import { Notice } from '../../../kit/notice.tsx';
+import { PageRefused, Waiting } from '../../../kit/pane.tsx';
 import { StageRule } from '../../../kit/rules.tsx';
 import { PageName, Sheet } from '../../../kit/sheet.tsx';
 import { Asked, Rush } from '../../../kit/state.tsx';
@@ -30,9 +30,9 @@ export function TicketScreen({
   number: number /** What is open at the right at first. */;
   panel?: PanelName | null;
 }) {
-  const { data: ticket, error, isPending } = useAppQuery('tickets/get-ticket', { number });
+  const { data: ticket, error, isPending, refetch } = useAppQuery('tickets/get-ticket', { number });
   if (isPending) return <Waiting />;
-  if (error) return <ErrorNote error={error} />;
+  if (error) return <PageRefused error={error} onAgain={() => void refetch()} />;
   return <TicketPageOf key={ticket.ticketId} ticket={ticket} first={first} />;
 }
 
