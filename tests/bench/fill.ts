@@ -5,7 +5,7 @@ import { moment } from '#core/kernel/days.ts';
 import type { TicketId } from '#core/kernel/ids.ts';
 import { indexNoted } from '#core/search/store.ts';
 import { projectTickets } from '#core/state/store/projections.ts';
-import { COPY_STEP, makeCopier, readPattern, withoutGuards } from './clone-rows.ts';
+import { COPY_STEP, makeCopier, type Pattern, readPattern, withoutGuards } from './clone-rows.ts';
 import { openStream, type Stream } from './seeded.ts';
 
 const NOW = moment('2027-05-14T13:41:00.000Z');
@@ -68,7 +68,9 @@ export function fill(sqlite: Database, tickets: number): Filled {
     id: number;
     word: string;
   }[];
-  const done = words.filter((t) => ['closed', 'collected'].includes(t.word)).map((t) => readPattern(sqlite, t.id));
+  const done = words
+    .filter((t) => ['closed', 'collected'].includes(t.word))
+    .map((t) => slim(readPattern(sqlite, t.id)));
   const open = words
     .filter((t) => ['in work', 'approved', 'waiting approval', 'ready'].includes(t.word))
     .map((t) => readPattern(sqlite, t.id));
@@ -138,4 +140,15 @@ function oneOf<T>(list: readonly T[], stream: Stream): T {
   const found = list[stream.below(list.length)];
   if (found === undefined) throw new Error('nothing to copy');
   return found;
+}
+
+/** A finished ticket as years of them are kept: its frozen sheets say nothing to a list, and a few readings stand for all. */
+function slim(pattern: Pattern): Pattern {
+  const READINGS = 10;
+  return new Map(
+    [...pattern].map(([table, rows]) => {
+      if (table === 'sign_off') return [table, rows.map((row) => ({ ...row, table_json: '{}' }))];
+      return [table, table === 'reading' ? rows.slice(0, READINGS) : rows];
+    }),
+  );
 }
