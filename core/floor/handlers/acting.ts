@@ -20,9 +20,9 @@ export type Acting = Readonly<{
 }>;
 
 /** An operation with the state of its ticket. @throws AppError `not-found` */
-export function readActing(db: ReadDb, id: OperationId, known?: TicketNow): Acting {
+export function readActing(db: ReadDb, id: OperationId): Acting {
   const ticket = ticketOfOperation(db, id);
-  const now = known?.known.facts.ticket.id === ticket ? known : readTicketNow(db, ticket);
+  const now = readTicketNow(db, ticket);
   const { facts, castings } = now.known;
   const operation = facts.operations.find((o) => o.id === id);
   const state = now.operations.find((o) => o.id === id);

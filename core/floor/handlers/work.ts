@@ -1,7 +1,6 @@
 /** Start, stop, done: for one operation, or the same one on both castings of a pair. */
 import type { z } from 'zod';
 import { type ActivityLine, type Ctx, type Done, type Handlers, personOf } from '../../host/implement.ts';
-import type { Moment } from '../../kernel/days.ts';
 import { ruleBroken } from '../../kernel/errors.ts';
 import type { OperationId } from '../../kernel/ids.ts';
 import type { NeededReading } from '../../readings/compute/needed.ts';
@@ -12,6 +11,7 @@ import { operationNow } from '../../state/compute/operations.ts';
 import type { Reason } from '../../state/compute/reasons.ts';
 import type { TicketNow } from '../../state/compute/tickets.ts';
 import type { OperationWord } from '../../state/compute/words.ts';
+import { keepWork } from '../../state/store/load-facts.ts';
 import { capital } from '../compute/bench-words.ts';
 import type { Acted, floorContract } from '../contract.ts';
 import { pairWarnings } from '../store/pair-check.ts';
@@ -81,7 +81,7 @@ export function start(ctx: Ctx, id: OperationId): Step {
     soft: showSoft(ctx, acting),
     warnings: tagWarnings(operation.kind.groups, acting),
     version: operation.version,
-    word: wordAfter(acting, { runs: [run] }),
+    word: wordAfter(ctx, acting, { begun: run }),
   };
 }
 
@@ -111,7 +111,7 @@ function stop(ctx: Ctx, id: OperationId): Step {
   const { operation, now } = acting;
   const open = now.known.facts.runs.filter((run) => run.operationId === id && run.endedAt === null);
   const own = open.filter((run) => run.staffId === personOf(ctx)).map((run) => ({ ...run, endedAt: ctx.now }));
-  const word = wordAfter(acting, { ended: own });
+  const word = wordAfter(ctx, acting, { ended: own });
   return { acting, soft: [], warnings: [], version: operation.version, word };
 }
 
@@ -128,7 +128,10 @@ export function finish(ctx: Ctx, id: OperationId, seen: number): Step {
   const soft = state.begun ? [] : showSoft(ctx, acting);
   const version = finishOperation(ctx.db, id, seen, ctx.now, personOf(ctx));
   endRuns(ctx.db, id, { at: ctx.now, kind: 'finished' });
-  const word = wordAfter(acting, { finishedAt: ctx.now });
+  const word = wordAfter(ctx, acting, {
+    operation: { ...operation, version, finishedAt: ctx.now, finishedBy: personOf(ctx) },
+    ended: state.running.map((run) => ({ ...run, endedAt: ctx.now })),
+  });
   return {
     acting,
     soft,
@@ -189,19 +192,19 @@ function pairOperations({ operation, casting, now }: Acting): OperationId[] {
     .map((o) => o.id);
 }
 
-type Change = Readonly<{ runs?: readonly RunFact[]; ended?: readonly RunFact[]; finishedAt?: Moment }>;
+type Change = Readonly<{ operation?: OperationFact; begun?: RunFact; ended?: readonly RunFact[] }>;
 
-/** The word the change leaves, by the one rule of states. */
-function wordAfter({ operation, now }: Acting, { runs = [], ended = [], finishedAt }: Change): OperationWord {
+/** The word the change leaves, by the one rule of states; the facts are kept for the rest of the request. */
+function wordAfter({ db }: Ctx, { operation, now }: Acting, change: Change): OperationWord {
   const { facts } = now.known;
-  const changed = finishedAt === undefined ? operation : { ...operation, finishedAt };
-  const kept = facts.runs.filter((run) => !ended.some((e) => isSameRun(e, run)));
-  const known = know({
-    ...facts,
+  const { ended = [], begun } = change;
+  const changed = change.operation ?? operation;
+  const others = facts.runs.filter((run) => !ended.some((e) => isSameRun(e, run)));
+  const after = keepWork(db, facts, {
     operations: facts.operations.map((o) => (o.id === operation.id ? changed : o)),
-    runs: [...kept, ...ended, ...runs],
+    runs: [...others, ...ended, ...(begun ? [begun] : [])],
   });
-  return operationNow(known, changed).word;
+  return operationNow(know(after), changed).word;
 }
 
 const isSameRun = (a: RunFact, b: RunFact): boolean =>

@@ -1,10 +1,10 @@
 /** Loads every fact of one ticket that a state depends on. Guards, pages and projections all start here. */
-import type { ReadDb } from '../../db/query.ts';
+import type { ReadDb, WriteDb } from '../../db/query.ts';
 import { notFound } from '../../kernel/errors.ts';
 import type { TicketId } from '../../kernel/ids.ts';
 import { authorisedAmount } from '../../lines/compute/authorised.ts';
 import { readTicketMoney } from '../../lines/store/ticket-money.ts';
-import type { TicketFacts } from '../compute/facts.ts';
+import type { TicketFacts, TicketHead } from '../compute/facts.ts';
 import { type TicketNow, ticketNow } from '../compute/tickets.ts';
 import { listCastings, listContacts, listContainers, listItems, listPromises, readTicketHead } from './job-facts.ts';
 import { lineFacts, listEstimateFacts, listParts, listQuestions, readMoneyFact } from './money-facts.ts';
@@ -27,7 +27,6 @@ import {
  */
 export function loadFacts(db: ReadDb, ticket: TicketId, book: RuleBook = readRuleBook(db)): TicketFacts {
   const head = readTicketHead(db, ticket);
-  const money = readTicketMoney(db, ticket, head.priceDay);
   const disposal = db.one(db.q.selectFrom('disposal').select('id').where('ticket_id', '=', ticket));
   return {
     ticket: head,
@@ -38,15 +37,12 @@ export function loadFacts(db: ReadDb, ticket: TicketId, book: RuleBook = readRul
     shown: listShown(db, ticket),
     signOffs: listSignOffs(db, ticket),
     holds: listOpenHolds(db, ticket),
-    lines: lineFacts(money),
-    answers: money.answers,
-    authorised: authorisedAmount(money.answers).amount,
+    ...readMoneyPart(db, head),
     estimates: listEstimateFacts(db, ticket),
     questions: listQuestions(db, ticket),
     parts: listParts(db, ticket),
     containers: listContainers(db, ticket),
     items: listItems(db, ticket),
-    money: readMoneyFact(db, ticket, money),
     promises: listPromises(db, ticket),
     contacts: listContacts(db, ticket),
     disposed: disposal !== undefined,
@@ -56,8 +52,39 @@ export function loadFacts(db: ReadDb, ticket: TicketId, book: RuleBook = readRul
   };
 }
 
+/** What is charged, answered and owed: it moves with the work, because begun work is spent money. */
+function readMoneyPart(db: ReadDb, { id, priceDay }: TicketHead) {
+  const money = readTicketMoney(db, id, priceDay);
+  return {
+    lines: lineFacts(money),
+    answers: money.answers,
+    authorised: authorisedAmount(money.answers).amount,
+    money: readMoneyFact(db, id, money),
+  };
+}
+
 /** The state of a ticket, computed from its facts at this moment. */
-export const readTicketNow = (db: ReadDb, ticket: TicketId): TicketNow => ticketNow(loadFacts(db, ticket));
+export const readTicketNow = (db: ReadDb, ticket: TicketId): TicketNow =>
+  ticketNow(keptFacts(db, ticket) ?? loadFacts(db, ticket));
+
+/** Facts that commands know already, by the handle of their request: they end with it. */
+const kept = new WeakMap<ReadDb, Map<TicketId, TicketFacts>>();
+
+/**
+ * Say what a ticket's operations and runs are after what was just written, so that they need not be read again in this
+ * request; the money that moves with them is read anew. Whoever writes anything else of the ticket must not use this.
+ *
+ * @returns the whole facts
+ */
+export function keepWork(db: WriteDb, facts: TicketFacts, work: Pick<TicketFacts, 'operations' | 'runs'>): TicketFacts {
+  const after = { ...facts, ...work, ...readMoneyPart(db, facts.ticket) };
+  const known = kept.get(db) ?? new Map<TicketId, TicketFacts>();
+  kept.set(db, known.set(facts.ticket.id, after));
+  return after;
+}
+
+/** What a command of this request said; undefined when the facts must be read. */
+export const keptFacts = (db: ReadDb, ticket: TicketId): TicketFacts | undefined => kept.get(db)?.get(ticket);
 
 /** The ticket an operation is on. @throws AppError `not-found` `floor/no-such-operation` */
 export function ticketOfOperation(db: ReadDb, operation: number): TicketId {

@@ -1,9 +1,10 @@
 /** Writes the rows that lists read, and compares them with the facts. */
 import type { ReadDb, WriteDb } from '../../db/query.ts';
 import type { TicketId } from '../../kernel/ids.ts';
+import type { TicketFacts } from '../compute/facts.ts';
 import { operationRows, ticketRow } from '../compute/rows.ts';
 import { ticketNow } from '../compute/tickets.ts';
-import { loadFacts } from './load-facts.ts';
+import { keptFacts, loadFacts } from './load-facts.ts';
 import { type RuleBook, readRuleBook } from './work-facts.ts';
 
 type Rows = Readonly<{
@@ -11,17 +12,18 @@ type Rows = Readonly<{
   operations: ReturnType<typeof operationRows>;
 }>;
 
-function rowsOf(db: ReadDb, ticket: TicketId, book: RuleBook): Rows {
-  const now = ticketNow(loadFacts(db, ticket, book));
+function rowsOf(facts: TicketFacts): Rows {
+  const now = ticketNow(facts);
   return { ticket: ticketRow(now), operations: operationRows(now) };
 }
 
 /** Write the rows of these tickets anew, in the transaction of the command that touched them. */
 export function projectTickets(db: WriteDb, touched: readonly TicketId[]): void {
   if (touched.length === 0) return;
-  const book = readRuleBook(db);
+  const unknown = touched.filter((id) => keptFacts(db, id) === undefined);
+  const book = unknown.length === 0 ? undefined : readRuleBook(db);
   for (const id of touched) {
-    const { ticket, operations } = rowsOf(db, id, book);
+    const { ticket, operations } = rowsOf(keptFacts(db, id) ?? loadFacts(db, id, book));
     db.exec('DELETE FROM operation_now WHERE ticket_id = ?', id);
     db.exec('DELETE FROM ticket_now WHERE ticket_id = ?', id);
     db.run(db.q.insertInto('ticket_now').values(ticket));
@@ -50,7 +52,7 @@ export function recomputeAll(db: WriteDb): Stale[] {
 }
 
 function compareOne(db: ReadDb, id: TicketId, number: number, book: RuleBook): Stale[] {
-  const { ticket, operations } = rowsOf(db, id, book);
+  const { ticket, operations } = rowsOf(loadFacts(db, id, book));
   const kept = db.one(db.q.selectFrom('ticket_now').selectAll().where('ticket_id', '=', id));
   const keptOperations = db.all(
     db.q.selectFrom('operation_now').selectAll().where('ticket_id', '=', id).orderBy('operation_id'),
