@@ -18,6 +18,8 @@ import { PeopleStrip } from './people-strip.tsx';
 import { SignIn } from './sign-in.tsx';
 import { useFind } from './use-find.ts';
 
+const NO_SLOTS: Slots = { title: null, act: null, keys: null };
+
 const FindPane = lazy(async () => ({ default: (await import('../screens/find/find-pane.tsx')).FindPane }));
 
 export function Frame({
@@ -82,7 +84,10 @@ export function Frame({
             </Pane>
           </main>
         )}
-        <Page areas={shown} hidden={locked || find.open} />
+        {/* A page that is covered keeps what is typed, and keeps its hands off the band and the foot. */}
+        <SlotsContext value={locked || find.open ? NO_SLOTS : slots.places}>
+          <Page areas={shown} hidden={locked || find.open} />
+        </SlotsContext>
         <Foot keysRef={slots.setKeys} />
       </div>
     </SlotsContext>

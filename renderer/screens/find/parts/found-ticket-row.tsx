@@ -22,7 +22,7 @@ export function FoundTicketRow({
   onFocus: () => void;
   onOpen: () => void;
 }) {
-  const held = ticket.chips.find((chip) => chip.chip === 'held' || chip.chip === 'unanswered');
+  const held = ticket.open && ticket.chips.some((chip) => chip.chip === 'held' || chip.chip === 'unanswered');
   return (
     <li>
       <a

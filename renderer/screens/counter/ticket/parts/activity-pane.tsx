@@ -72,11 +72,11 @@ function WayOn({ ticket, onPanel }: { ticket: Ticket; onPanel: (name: PanelName)
       </SheetFoot>
     );
   }
-  const first = ticket.next[0];
+  // Print has a button of its own beside it.
+  const first = ticket.next.find((one) => one.go !== 'print');
   const pages: Readonly<Record<string, string>> = {
     release: releaseAddress(ticket.number),
     invoice: invoiceAddress(ticket.number),
-    print: papersAddress(ticket.number),
     'check-in': `#/counter/check-in/enquiry/${ticket.number}`,
   };
   const page = first && pages[first.go];

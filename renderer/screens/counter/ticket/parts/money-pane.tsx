@@ -37,12 +37,6 @@ export function MoneyPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name:
             <dd>{format.money(invoice.total)}</dd>
           </div>
         ))}
-        {money.invoiced !== 0 && (
-          <div>
-            <dt>To pay</dt>
-            <dd>{format.money(money.balance)}</dd>
-          </div>
-        )}
       </dl>
       {money.account.words !== '' && <p className={css.account}>{money.account.words}</p>}
       {money.account.waitsForYes && may.has('leads:decide') && (
