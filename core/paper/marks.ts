@@ -80,7 +80,7 @@ export function bar(
   return box(ink, inner, { padX: 7, padY: options.padY ?? 4, fill: 'black', width });
 }
 
-/** Metal as section lining in a small box: even strokes iron, crossed strokes aluminium, dots not known. */
+/** Metal as section lining in a small box: even strokes iron, crossed strokes aluminium, empty another metal, dots not known. */
 export function metalLining(ink: Ink, metal: MetalWord, size = 9): Block {
   return {
     width: size * 1.6,
@@ -88,7 +88,7 @@ export function metalLining(ink: Ink, metal: MetalWord, size = 9): Block {
     draw(x, y) {
       const width = size * 1.6;
       ink.doc.save().rect(x, y, width, size).clip();
-      if (metal !== 'not_known') lining(ink, x, y, width, size, 1);
+      if (metal === 'iron' || metal === 'aluminium') lining(ink, x, y, width, size, 1);
       if (metal === 'aluminium') lining(ink, x, y, width, size, -1);
       ink.doc.restore();
       if (metal === 'not_known') ink.doc.dash(1.4, { space: 1.4 });

@@ -82,7 +82,7 @@ function castingRow(pen: Pen, casting: Casting): Row {
   return { cells: [tagged, words, came, conditions(casting.conditions)] };
 }
 
-const METAL = { iron: 'IRON', aluminium: 'ALUMINIUM', not_known: 'NOT KNOWN' } as const;
+const METAL = { iron: 'IRON', aluminium: 'ALUMINIUM', other: 'OTHER METAL', not_known: 'NOT KNOWN' } as const;
 
 const conditions = (marks: readonly Marked[]): Rich =>
   marks.length === 0 ? 'nothing seen' : marks.flatMap(({ no, words }) => [{ b: no }, `${no && '\u00a0'}${words} `]);

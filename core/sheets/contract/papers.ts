@@ -24,11 +24,12 @@ export type PaperHead = Readonly<{
   facts?: Readonly<Record<string, string>>;
 }>;
 
-export type TagWords = Readonly<{ number: string; metal: 'iron' | 'aluminium' | 'not_known' }>;
+export type TagWords = Readonly<{ number: string; metal: 'iron' | 'aluminium' | 'other' | 'not_known' }>;
 /** Bars of tags and travellers say the metal in words, never by a drawing alone. */
 export const METAL_BARS: Readonly<Record<TagWords['metal'], string>> = {
   iron: 'IRON',
   aluminium: 'ALUMINIUM - NO CAUSTIC',
+  other: 'OTHER METAL - ASK BEFORE WASHING',
   not_known: 'METAL NOT KNOWN - DO NOT WASH',
 };
 /** A bold word and what it says. */

@@ -43,10 +43,9 @@ export function getPrintedCasting(db: ReadDb, id: CastingId): PrintedCasting {
   return found;
 }
 
-/** Number and metal as the tag shows them; what is neither iron nor aluminium prints as not to be washed. */
+/** Number and metal as the tag shows them. */
 export function tagOf(casting: Pick<PrintedCasting, 'tag_no' | 'material'>): TagWords {
-  const metal = metalClassOf(casting.material);
-  return { number: String(casting.tag_no), metal: metal === 'iron' || metal === 'aluminium' ? metal : 'not_known' };
+  return { number: String(casting.tag_no), metal: metalClassOf(casting.material) };
 }
 
 /** "aluminium", "iron", "metal not known". */

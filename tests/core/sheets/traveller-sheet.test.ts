@@ -43,9 +43,11 @@ describe.skipIf(lacks('pdftotext'))('drawTraveller', () => {
     expect(text).toContain('new target 38.10 mm');
   });
 
-  it('says in words that the metal is not known', async () => {
-    const tag = { number: '41235', metal: 'not_known' as const };
-
-    expect(textOf(await draw({ tag }))).toContain('METAL NOT KNOWN - DO NOT WASH');
+  it.each([
+    ['not_known', 'METAL NOT KNOWN - DO NOT WASH'],
+    ['other', 'OTHER METAL - ASK BEFORE WASHING'],
+    ['aluminium', 'ALUMINIUM - NO CAUSTIC'],
+  ] as const)('says the metal %s in words', async (metal, words) => {
+    expect(textOf(await draw({ tag: { number: '41235', metal } }))).toContain(words);
   });
 });
