@@ -27,7 +27,7 @@ const WORDS: readonly (readonly [AreaKey, string, Capability])[] = [
 ];
 
 /** In the order of the band. */
-export const areas: readonly Area[] = WORDS.flatMap(([key, words, needs]) => {
+const areas: readonly Area[] = WORDS.flatMap(([key, words, needs]) => {
   const load = files[`../screens/${key}/routes.tsx`];
   if (!load) return [];
   return [{ key, words, path: `/${key}`, needs, Routes: lazy(async () => ({ default: (await load()).Routes })) }];

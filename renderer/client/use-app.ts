@@ -65,7 +65,7 @@ export type Command<N extends CommandName> = Readonly<{
 }>;
 
 /** Codes by which the host asks for the PIN again. */
-export const asksPin = (error: RequestRefused): boolean => /\/pin-(again|wrong|wait)$/.test(error.reply.code);
+const asksPin = (error: RequestRefused): boolean => /\/pin-(again|wrong|wait)$/.test(error.reply.code);
 
 type Sending<N extends CommandName> = {
   input: InputOf<App[N]>;

@@ -5,13 +5,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { useClient } from './use-app.ts';
 
-export type KeptDraft<T> = Readonly<{
-  value: T;
-  set(change: (before: T) => T): void;
-  /** Moment of the last keeping on the host, or null while only this page has it. */
-  keptAt: string | null;
-}>;
-
 const storageName = (name: string): string => `benchtag-typed-${name}`;
 
 /** What this page kept under a name, or null. Storage that is shut or text that is none of ours counts as nothing. */

@@ -1,6 +1,17 @@
 /** The outbox of this page, opened when the bench is first shown. */
 import { createContext, useContext, useSyncExternalStore } from 'react';
-import type { Outbox, OutboxState } from './outbox.ts';
+import type { Client } from './client.ts';
+import { createOutbox, type Outbox, type OutboxState } from './outbox.ts';
+import { browserStorage } from './outbox-storage.ts';
+
+/** One a client, opened when the bench is first shown; it goes on sending when the person goes to another area. */
+const opened = new WeakMap<Client, Outbox>();
+
+export function outboxOf(client: Client): Outbox {
+  const outbox = opened.get(client) ?? createOutbox(client, browserStorage());
+  opened.set(client, outbox);
+  return outbox;
+}
 
 export const OutboxContext = createContext<Outbox | null>(null);
 

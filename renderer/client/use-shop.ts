@@ -1,7 +1,5 @@
 /** The shop's face (name, units, language, zone) and how this shop writes money, days and times. */
 import { useMemo } from 'react';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import { type Day, day } from '#core/kernel/days.ts';
 import {
   type FormatSettings,
@@ -14,7 +12,6 @@ import {
 import type { Cents, PriceE4 } from '#core/kernel/units.ts';
 import { useAppQuery } from './use-app.ts';
 
-export type ShopFace = OutputOf<App['shop/get-face']>;
 /** A moment as the shop's wall clock shows it; minute after midnight. */
 export type LocalTime = Readonly<{ day: Day; minute: number; second: number }>;
 

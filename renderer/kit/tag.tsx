@@ -6,7 +6,7 @@ import css from './tag.module.css';
 export type Metal = 'iron' | 'aluminium' | 'other' | 'not_known';
 
 /** Words as printed, in capitals. The outline alone never says the metal. */
-export const METAL_WORDS: Readonly<Record<Metal, string>> = {
+const METAL_WORDS: Readonly<Record<Metal, string>> = {
   iron: 'IRON',
   aluminium: 'ALUMINIUM',
   other: 'OTHER METAL',

@@ -81,7 +81,7 @@ export const changeItem = (casting: CastingTyped, position: number, changes: Par
 });
 
 /** Lines that are to be counted now: what came assembled hides its inside until it is taken apart. */
-export const countedNow = (casting: CastingTyped): readonly ItemTyped[] =>
+const countedNow = (casting: CastingTyped): readonly ItemTyped[] =>
   casting.items.filter((item) => !(casting.cameAssembled && item.inside));
 
 /** `8 of 9 lines counted`. */
@@ -149,7 +149,7 @@ export const KIND_WORDS: Readonly<Record<string, string>> = {
   other: 'Casting',
 };
 
-export const POSITION_WORDS: Readonly<Record<Position, string>> = {
+const POSITION_WORDS: Readonly<Record<Position, string>> = {
   left: 'left',
   right: 'right',
   front_bank: 'front',

@@ -15,7 +15,7 @@ import { checkInInput, partsAsked, troublesOf } from '../request.ts';
 import { type CheckInTyped, EMPTY_CHECK_IN, isBegun, isCheckIn, titleOf } from '../typed.ts';
 
 /** Name in this page's storage. */
-export const STORED = 'check-in';
+const STORED = 'check-in';
 
 export type SetTyped = (change: (before: CheckInTyped) => CheckInTyped) => void;
 

@@ -152,7 +152,7 @@ function NameCondition({
 }
 
 /** What the drawing needs of a type of the catalogue; null until it is there. */
-export function useDrawnType(typeId: number | null): DrawnType | null {
+function useDrawnType(typeId: number | null): DrawnType | null {
   const { data } = useAppQuery(
     'operations/get-casting-type',
     { castingType: typeId ?? 1 },
