@@ -125,7 +125,7 @@ function StopWorking({ stop }: { stop: Question['stopAll'] }) {
           </tr>
         ))}
         {stop.bill.derived.map((line) => (
-          <tr key={line.role}>
+          <tr key={`${line.role}-${line.words}`}>
             <td />
             <td>{line.words}</td>
             <td>{line.working}</td>

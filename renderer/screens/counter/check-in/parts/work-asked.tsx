@@ -76,7 +76,7 @@ export function WorkAsked({
             />
           ))}
           {quote?.bill.derived.map((line) => (
-            <tr key={line.role}>
+            <tr key={`${line.role}-${line.words}`}>
               <td colSpan={2}>{line.words}</td>
               <td className={css.price}>{line.working}</td>
               <td className={css.figure}>{format.money(line.amount)}</td>

@@ -78,7 +78,7 @@ function LinesTable({ sheet }: { sheet: PriceSheet }) {
           </tr>
         ))}
         {sheet.bill.derived.map((line) => (
-          <tr key={line.role}>
+          <tr key={`${line.role}-${line.words}`}>
             <td />
             <td>{line.words}</td>
             <td className={css.quiet} colSpan={2}>
