@@ -1,8 +1,9 @@
 /** One operation as bench and ticket page show it, from the state of its ticket. Pure; decides nothing of its own. */
 import type { RuleResult } from '../../catalogue/compute/order-rules.ts';
+import { findQuantity } from '../../catalogue/compute/quantities.ts';
 import type { Moment } from '../../kernel/days.ts';
 import { minutesBetween } from '../../kernel/format.ts';
-import type { OperationId, StaffId } from '../../kernel/ids.ts';
+import type { OperationId, ReadingId, StaffId } from '../../kernel/ids.ts';
 import type { NeededReading } from '../../readings/compute/needed.ts';
 import type { OperationFact } from '../../state/compute/facts.ts';
 import type { OperationNow } from '../../state/compute/operations.ts';
@@ -20,6 +21,9 @@ export type OperationMore = Readonly<{
   cautions: string | null;
 }>;
 
+/** A result as an operation gave it. */
+export type Given = Readonly<{ operation: OperationId; quantity: string; typed: string; reading: ReadingId }>;
+
 export type ViewInput = Readonly<{
   now: TicketNow;
   /** Everybody by id. */
@@ -29,6 +33,10 @@ export type ViewInput = Readonly<{
   needed: readonly NeededReading[];
   /** Bench table by operation code, and by quantity for the others. */
   tableOf(kindCode: string, quantity: string | null): string | null;
+  /** Whether a table of the casting's kind takes this quantity. */
+  inTable(quantity: string): boolean;
+  /** What operations found, as it stands: one row an operation and quantity. */
+  given: readonly Given[];
   /** The asking person; null when nobody is signed in. */
   me: StaffId | null;
 }>;
@@ -66,13 +74,14 @@ function viewOf(
     minutes: minutesOf(now, operation.id),
     before: neededView(input, operation, 'before'),
     after: neededView(input, operation, 'after'),
+    results: resultsOf(input, operation.id),
     both: open ? pairView(now, operation) : null,
     downTo: open ? downToView(now, operation, own) : [],
   };
 }
 
 type Plain = Omit<OperationRow, keyof ReturnType<typeof movesOf> | Computed>;
-type Computed = 'next' | 'stops' | 'soft' | 'waived' | 'minutes' | 'before' | 'after' | 'both' | 'downTo';
+type Computed = 'next' | 'stops' | 'soft' | 'waived' | 'minutes' | 'before' | 'after' | 'results' | 'both' | 'downTo';
 
 /** What the rows say. */
 function plainOf(input: ViewInput, operation: OperationFact, state: OperationNow): Plain {
@@ -185,6 +194,23 @@ function neededView(input: ViewInput, operation: OperationFact, stage: 'before' 
   const done = required.length - missing.length;
   const table = own.length === 0 ? null : input.tableOf(operation.kind.code, own[0]?.quantity ?? null);
   return { done, of: required.length, words: neededWords(required.length, missing), table };
+}
+
+/** What is found once and stands in no table; each operation gives its own, though the casting may have been checked before. */
+function resultsOf(input: ViewInput, operation: OperationId): OperationRow['results'] {
+  return input.needed
+    .filter((n) => n.operation === operation && n.stage === 'after' && n.spot === null && !input.inTable(n.quantity))
+    .map(({ quantity, words, required }) => {
+      const given = input.given.find((one) => one.operation === operation && one.quantity === quantity);
+      return {
+        quantity,
+        words,
+        choices: [...(findQuantity(quantity)?.choices ?? [])],
+        value: given?.typed ?? '',
+        reading: given?.reading ?? null,
+        required,
+      };
+    });
 }
 
 /** "Not measured: 3E1 installed height and 22 more" while some are missing. */

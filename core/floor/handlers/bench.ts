@@ -5,6 +5,7 @@ import { applies, holds } from '../../catalogue/compute/order-rules.ts';
 import type { Handlers, QueryCtx } from '../../host/implement.ts';
 import { formatDayTime } from '../../kernel/format.ts';
 import type { CastingId } from '../../kernel/ids.ts';
+import type { NeededReading } from '../../readings/compute/needed.ts';
 import { readNeeded } from '../../readings/store/needed.ts';
 import { getShop, settingsOf } from '../../shop/store.ts';
 import { ruleInput } from '../../state/compute/reasons.ts';
@@ -14,6 +15,7 @@ import { FACT_WORDS, HOLD_WORDS, TICKED_FACTS } from '../../state/compute/words.
 import type { BenchSchema, OperationRow } from '../../state/contract.ts';
 import { readTicketNow } from '../../state/store/load-facts.ts';
 import { placeWords, promiseView, warningsOf } from '../compute/bench-words.ts';
+import { bowAdvice, bowOf } from '../compute/bow.ts';
 import { operationViews } from '../compute/operation-view.ts';
 import type { floorContract } from '../contract.ts';
 import * as store from '../store/bench.ts';
@@ -55,6 +57,8 @@ function pageOf(ctx: QueryCtx, head: store.BenchHead, now: TicketNow): Page {
       needed,
       tableOf: (code, quantity) =>
         (tables.find((t) => t.operation === code) ?? tables.find((t) => t.quantity === quantity))?.code ?? null,
+      inTable: (quantity) => tables.some((t) => t.quantity === quantity),
+      given: store.listGiven(db, head.id),
       me: ctx.session.staff,
     },
     head.id,
@@ -96,6 +100,7 @@ function pageOf(ctx: QueryCtx, head: store.BenchHead, now: TicketNow): Page {
         valveLift: head.valve_lift_typed,
         certified: head.certified === 1,
       }),
+      ...bendAdvice(now, head.id, needed),
       ...pairQuestions(now, head.id),
     ],
     promise: promiseView(promise, facts.ticket.rush, { day: today, minute }, settings),
@@ -139,6 +144,17 @@ function pairOf(now: TicketNow, head: store.BenchHead, kinds: ReadonlyMap<string
       placeWords: placeWords(head.kind, c.position as typeof head.position, c.positionInTicket, kinds.get(c.kind) ?? 1),
       metal: metalView(c.material, c.metalConfirmedAt),
     }));
+}
+
+/** Said while a head with its camshaft in the head may still be bent or cut. */
+function bendAdvice({ known }: TicketNow, casting: CastingId, needed: readonly NeededReading[]): string[] {
+  const layout = known.castings.get(casting)?.camLayout;
+  const open = known.live.some(
+    (o) => o.castingId === casting && o.finishedAt === null && ['straighten', 'surface-head'].includes(o.kind.code),
+  );
+  if (!open || (layout !== 'sohc' && layout !== 'dohc')) return [];
+  const advice = bowAdvice(bowOf('deck-flatness', needed), bowOf('cam-line', needed));
+  return advice === null ? [] : [advice];
 }
 
 /** While one of a pair waits for a crack or scrap decision, the other is a question too. */

@@ -13,6 +13,7 @@ import type { TicketNow } from '../../state/compute/tickets.ts';
 import type { OperationWord } from '../../state/compute/words.ts';
 import { keepWork } from '../../state/store/load-facts.ts';
 import { capital } from '../compute/bench-words.ts';
+import { bowAdvice, bowOf } from '../compute/bow.ts';
 import type { Acted, floorContract } from '../contract.ts';
 import { pairWarnings } from '../store/pair-check.ts';
 import { endRuns, finishOperation, insertRun, insertShown, needsReadings } from '../store.ts';
@@ -79,7 +80,7 @@ export function start(ctx: Ctx, id: OperationId): Step {
   return {
     acting,
     soft: showSoft(ctx, acting),
-    warnings: tagWarnings(operation.kind.groups, acting),
+    warnings: [...tagWarnings(operation.kind.groups, acting), ...bendWarnings(ctx, acting)],
     version: operation.version,
     word: wordAfter(ctx, acting, { begun: run }),
   };
@@ -100,6 +101,14 @@ const tagWarnings = (groups: readonly string[], { casting }: Acting): string[] =
   groups.includes('clean') && casting.metalTagOnAt === null
     ? [`${casting.tag}: take the card tag off and wire the metal tag on before the wash.`]
     : [];
+
+/** Before anything is bent: deck and cam line decide together. */
+function bendWarnings({ db, today }: Ctx, { operation, casting }: Acting): string[] {
+  if (operation.kind.code !== 'straighten') return [];
+  const needed = readNeeded(db, casting.id, [operation.id], today);
+  const advice = bowAdvice(bowOf('deck-flatness', needed), bowOf('cam-line', needed));
+  return advice === null ? [] : [advice];
+}
 
 function stop(ctx: Ctx, id: OperationId): Step {
   const acting = readActing(ctx.db, id);

@@ -2,7 +2,7 @@
 import type { ReadDb } from '../../db/query.ts';
 import { notFound } from '../../kernel/errors.ts';
 import type { CastingId, TicketId } from '../../kernel/ids.ts';
-import type { OperationMore } from '../compute/operation-view.ts';
+import type { Given, OperationMore } from '../compute/operation-view.ts';
 
 /** The casting with type, ticket and customer's short name. @throws AppError `not-found` `castings/no-such-tag` */
 export function readBenchHead(db: ReadDb, tag: number) {
@@ -96,6 +96,29 @@ export const listTableRows = (db: ReadDb, kind: BenchHead['kind']) =>
       .orderBy('t.id')
       .orderBy('r.position'),
   );
+
+/** What the operations of a casting found once, as it stands: results of crack checks and the like. */
+export const listGiven = (db: ReadDb, casting: CastingId): readonly Given[] =>
+  db
+    .all(
+      db.q
+        .selectFrom('reading as r')
+        .innerJoin('quantity as q', 'q.id', 'r.quantity_id')
+        .leftJoin('reading as later', 'later.supersedes_id', 'r.id')
+        .select(['r.id', 'r.operation_id', 'r.typed', 'q.code'])
+        .where('r.casting_id', '=', casting)
+        .where('r.operation_id', 'is not', null)
+        .where('r.spot_id', 'is', null)
+        .where('r.stage', '=', 'after')
+        .where('r.kind', 'in', ['number', 'choice', 'text'])
+        .where('later.id', 'is', null)
+        .orderBy('r.id', 'desc'),
+    )
+    .flatMap((row) =>
+      row.operation_id === null
+        ? []
+        : [{ operation: row.operation_id, quantity: row.code, typed: row.typed, reading: row.id }],
+    );
 
 /** What came with a casting, with the bag it is in. */
 export const listArrivalItems = (db: ReadDb, casting: CastingId) =>

@@ -17,6 +17,8 @@ function rowsOf(wanted: Parameters<typeof factsOf>[0], more: Partial<ViewInput> 
     ]),
     needed: [],
     tableOf: () => null,
+    inTable: () => false,
+    given: [],
     me: 4 as never,
     ...more,
   };
@@ -48,6 +50,34 @@ describe('operationViews', () => {
       cautions: 'eyes',
     });
     expect(rows[1]).toMatchObject({ mine: at(10), mayStop: true, mayStart: false, mayFinish: true, next: true });
+  });
+
+  it('asks each crack check for a result of its own, and nothing that stands in a table', () => {
+    const cell = { state: 'read', verdict: null } as never;
+    const need = (operation: number, quantity: string) =>
+      ({
+        operation,
+        quantity,
+        spot: null,
+        point: null,
+        stage: 'after',
+        required: true,
+        words: quantity,
+        cell,
+      }) as never;
+    const rows = rowsOf(
+      { operations: [operation(1, { code: 'penetrant-check' }), operation(2, { code: 'pressure-test' })] },
+      {
+        needed: [need(1, 'crack-result'), need(2, 'crack-result'), need(2, 'thickness')],
+        inTable: (quantity) => quantity === 'thickness',
+        given: [{ operation: 1 as never, quantity: 'crack-result', typed: 'none found', reading: 9 as never }],
+      },
+    );
+    expect(rows.map((row) => row.results.map(({ quantity, value, reading }) => [quantity, value, reading]))).toEqual([
+      [['crack-result', 'none found', 9]],
+      [['crack-result', '', null]],
+    ]);
+    expect(rows[1]?.results[0]?.choices).toContain('crack found');
   });
 
   it('offers Both for the same open operation of the pair only', () => {

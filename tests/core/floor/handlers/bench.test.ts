@@ -110,4 +110,21 @@ describe('floor/get-bench', () => {
     expect(arrival.items[0]?.marks).toEqual(['bolted in place', 'numbers seen']);
     expect(warnings).toContain("CUSTOMER'S OWN - VALVES");
   });
+
+  it('says whether a bowed overhead-cam head may be bent (deck and cam line together)', async () => {
+    const host = await startTestHost();
+    const job = await checkIn(host, {
+      castings: [ALUMINIUM_HEAD],
+      operations: ['cam-bore-check', 'straighten', 'surface-head'],
+    });
+    const casting = (job.castings[0]?.castingId ?? 0) as never;
+    const read = (quantity: string, stage: 'before' | 'after', typed: string) =>
+      host.send('readings/add-readings', { casting, rows: [{ quantity, stage, typed, sure: true }] }, { as: 'JP' });
+    const advice = async () => (await benchOf(host, job)).warnings.filter((line) => line.includes('bowed'));
+    expect(await advice()).toEqual([]);
+    await read('deck-flatness', 'before', '0.50 mm');
+    expect(await advice()).toEqual(['The deck is bowed. Measure cam line before anything is bent or cut.']);
+    await read('cam-line', 'before', '0.01 mm');
+    expect(await advice()).toEqual([expect.stringMatching(/do not bend it/)]);
+  });
 });

@@ -21,6 +21,7 @@ describe('floor/start-operation', () => {
     await tick(host, job, 'tag-and-photos');
     const acted = await start(host, job, 'disassemble-head');
     expect(acted.words).toBe(`Strip head started on ${job.castings[0]?.tagNo}.`);
+    expect(acted.operations).toMatchObject([{ word: 'started', version: 1 }]);
     const row = operationOf(await benchOf(host, job), 'disassemble-head');
     expect(row).toMatchObject({
       word: 'started',
