@@ -125,11 +125,10 @@ async function checkIn({ at, send, photo, customer, stockId }: Story): Promise<J
     },
     'TV',
   );
-  await send(
-    'parts/add-part',
-    { ticketId: made.ticketId, part: { stockItemId: (await stockId('seal-mm')) as never, quantity: 24 } },
-    'TV',
-  );
+  for (const { castingId } of made.castings) {
+    const seals = { stockItemId: (await stockId('seal-mm')) as never, quantity: 12 };
+    await send('parts/add-part', { ticketId: made.ticketId, castingId, part: seals }, 'TV');
+  }
   for (const tag of PAIR) await photo(tag, 'deck up, tag in place', 'TV');
   await at('2027-03-09 08:30');
   await send('pricing/send-estimate', { ticketId: made.ticketId }, 'TV');

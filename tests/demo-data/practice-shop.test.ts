@@ -102,4 +102,16 @@ describe('makePracticeShop', () => {
       ]),
     );
   });
+
+  it('asks the customer of S02 with the figures of the story (regression baseline: demo-data/expected.json)', () => {
+    const ways = first
+      .prepare('SELECT letter, extra_cents AS extra, new_total_cents AS total FROM added_work_option ORDER BY letter')
+      .all();
+
+    expect(ways.slice(0, 3)).toEqual([
+      { letter: 'a', extra: 32_672, total: 159_907 },
+      { letter: 'b', extra: 0, total: 127_235 },
+      { letter: 'c', extra: 0, total: 87_438 },
+    ]);
+  });
 });
