@@ -1,12 +1,14 @@
 /** What the build sheet shows: as found beside after, what was renewed, what is left, who measured and who signed. */
 import { formatDayYear } from '../../kernel/format.ts';
 import type { CastingId } from '../../kernel/ids.ts';
-import { withMark } from '../../kernel/measure-show.ts';
+import { showValue, withMark } from '../../kernel/measure-show.ts';
+import type { UnitCode } from '../../kernel/measure-units.ts';
 import type { Cell, LimitShown, Sheet, SheetRow } from '../../readings/compute/sheet-model.ts';
 import { findText } from '../../shop/store.ts';
+import { intakeCorrection } from '../compute/consequences.ts';
 import { list, sentence } from '../compute/words.ts';
 import type { BuildSheetPaper, ReadingRow, TotalLine, VerdictWord } from '../contract/papers.ts';
-import { getPrintedCasting, identityLines, metalWords, pieceWords, tagOf } from './castings.ts';
+import { getPrintedCasting, identityLines, metalWords, type PrintedCasting, pieceWords, tagOf } from './castings.ts';
 import { readTicketPeople } from './people.ts';
 import type { Scene } from './scene.ts';
 import { readSheets, unitsOf } from './spec.ts';
@@ -42,7 +44,7 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
     finished: done.last === null ? 'not finished' : formatDayYear(scene.localDay(done.last)),
     units: list(unitsOf(sheets)) || '-',
     tables: sheets.filter(({ table }) => table.spotKind !== null).map(tableOf),
-    facts: [...sheets.filter(({ table }) => table.spotKind === null).map(factsOf), ...consequences(sheets)],
+    facts: [...sheets.filter(({ table }) => table.spotKind === null).map(factsOf), ...consequences(sheets, casting)],
     texts: [
       { heading: 'Done', words: `${list(done.done) || 'nothing yet'}.` },
       {
@@ -180,7 +182,7 @@ function factsOf(sheet: Sheet): BuildSheetPaper['facts'][number] {
 }
 
 /** What taking stock off changes for the builder. The chamber needs the sinking of the valves too: without it nothing is claimed. */
-function consequences(sheets: readonly Sheet[]): BuildSheetPaper['facts'] {
+function consequences(sheets: readonly Sheet[], casting: PrintedCasting): BuildSheetPaper['facts'] {
   const rows = sheets.flatMap((sheet) => sheet.rows);
   const cut = rows.find(({ quantity }) => quantity === 'stock-removed')?.cells[0];
   if (cut === undefined || !isRead(cut)) return [];
@@ -193,11 +195,30 @@ function consequences(sheets: readonly Sheet[]): BuildSheetPaper['facts'] {
       rows: [
         { words: 'The casting sits lower by', amount: unit === null ? cut.text : withMark(cut.text, unit) },
         { words: 'Chamber', amount: chamber },
+        ...intakeRows(cut, casting),
       ],
       note: 'Check cam drive, lifter preload and intake fit. Turn the engine by hand twice before starting.',
     },
   ];
 }
+
+/** A V engine's manifold must follow its heads. */
+function intakeRows(cut: Cell, { kind, engine_layout, bank_lean_udeg, face_lean_udeg }: PrintedCasting): TotalLine[] {
+  if (kind !== 'head' || engine_layout !== 'v' || cut.value === null || cut.unit === null) return [];
+  if (bank_lean_udeg === null || face_lean_udeg === null) {
+    return [{ words: 'Intake faces', amount: 'lean not known, no correction reckoned' }];
+  }
+  const off = intakeCorrection(cut.value, { bankLean: bank_lean_udeg, faceLean: face_lean_udeg });
+  if (off === null) return [{ words: 'Intake faces', amount: 'milling cannot bring the ports in line' }];
+  const { unit } = cut;
+  const say = (value: number): string => withMark(showValue(value, unit, decimalsFor(unit)), unit);
+  return [
+    { words: 'Off each intake face, both heads cut alike', amount: say(off.face) },
+    { words: 'Off the bottom of the manifold', amount: say(off.bottom) },
+  ];
+}
+
+const decimalsFor = (unit: UnitCode): number => (unit === 'in' ? 4 : 3);
 
 function sourcesOf(sheets: readonly Sheet[]): string {
   const limits = sheets.flatMap(({ rows }) => rows.flatMap((row) => row.limits));

@@ -22,6 +22,9 @@ export const listPrintedCastings = (db: ReadDb, ticket: TicketId) => {
         't.private as type_private',
         't.usual_weight_g',
         'e.words as engine_words',
+        'e.layout as engine_layout',
+        'e.bank_lean_udeg',
+        'e.face_lean_udeg',
         'p.tag_no as previous_tag',
       ])
       .where('c.ticket_id', '=', ticket)
