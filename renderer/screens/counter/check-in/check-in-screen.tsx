@@ -39,7 +39,7 @@ export function CheckInScreen({
   const takingUp = useTakeUp(typed, set, { customer, draft, enquiry });
   const price = usePriceAndPromise(typed, set);
   const { command, troubles, send } = useSendCheckIn(typed, clear);
-  const refused = placesOf(command.error?.reply.fields ?? {}, typed.castings);
+  const refused = placesOf(command.error?.reply.fields ?? {}, typed);
   const [tried, setTried] = useState(false);
   const shown: Troubles = tried ? { ...refused, ...troubles } : refused;
   const first = Object.values(troubles)[0];
@@ -71,7 +71,7 @@ export function CheckInScreen({
           note={typed.castings.length > 1 ? `${typed.castings.length} castings` : undefined}
           scroll
         >
-          <WorkAsked typed={typed} set={set} quote={price.quote} error={price.quoteError} />
+          <WorkAsked typed={typed} set={set} quote={price.quote} error={price.quoteError} troubles={shown} />
           <SheetHead title="Promise" />
           <PromiseFields typed={typed} set={set} suggestion={price.suggestion} troubles={shown} />
           <SignFields typed={typed} set={set} troubles={shown} />
@@ -107,7 +107,7 @@ export function CheckInScreen({
 
 /** Places whose sentence stands beside their own field; every other refusal is said above the buttons. */
 const BESIDE =
-  /^(castings\.\d+\.(type|material|position|castingNumber|tagNo|shopStamp|earlierStamps|ownMarks|dressWords)|customer|ticket\.(orderNumber|historyWords|useWords|fuelWords|valveLift)|ceiling|promise)/;
+  /^(castings\.\d+\.(type|material|position|castingNumber|tagNo|shopStamp|earlierStamps|ownMarks|dressWords)|customer|wishes\.\d+|ticket\.(orderNumber|historyWords|useWords|fuelWords|valveLift)|ceiling|promise)/;
 const isBesideField = (path: string): boolean => BESIDE.test(path);
 
 function ChosenCasting({ typed, set, troubles }: { typed: CheckInTyped; set: SetTyped; troubles: Troubles }) {

@@ -204,11 +204,19 @@ function wishInput(wish: WishTyped, castings: readonly CastingTyped[]): NonNulla
   };
 }
 
-/** Our refused paths lead back to places on the page: `castings.0.material` to `c1.material`, `customer.add.name` to `customer`. */
-export function placesOf(fields: Readonly<Record<string, string>>, castings: readonly CastingTyped[]): Troubles {
+/**
+ * Our refused paths lead back to places on the page: `castings.0.material` to `c1.material`, `wishes.0.operation` to `w1`,
+ * `customer.add.name` to `customer`.
+ */
+export function placesOf(
+  fields: Readonly<Record<string, string>>,
+  { castings, wishes }: Pick<CheckInTyped, 'castings' | 'wishes'>,
+): Troubles {
+  const sent = wishes.filter((wish) => wish.kind !== 'part');
   return Object.fromEntries(
     Object.entries(fields).map(([path, sentence]) => {
       const [root = '', index = '', ...rest] = path.split('.');
+      if (root === 'wishes') return [sent[Number(index)]?.key ?? root, sentence];
       if (root !== 'castings') return [root === 'ticket' ? index : root, sentence];
       const key = castings[Number(index)]?.key ?? 'castings';
       return [[key, ...rest].join('.'), sentence];

@@ -10,6 +10,8 @@ import css from './work-asked.module.css';
 
 type WishRowProps = Readonly<{
   wish: WishTyped;
+  /** Why the host did not take it. */
+  trouble?: string | undefined;
   lines: ReturnType<typeof linesOf>;
   refusals: Quote['refusals'];
   onChange: (changes: Partial<WishTyped>) => void;
@@ -19,7 +21,7 @@ type WishRowProps = Readonly<{
 }>;
 
 export function WishRow(props: WishRowProps) {
-  const { wish, lines, refusals } = props;
+  const { wish, lines, refusals, trouble } = props;
   const format = useFormat();
   const [open, setOpen] = useState(false);
   const asks = lines.some((line) => line.asksQuantity) || refusals.some((refusal) => refusal.priceOnly);
@@ -43,9 +45,14 @@ export function WishRow(props: WishRowProps) {
           {lines.length > 0 ? format.money(lines.reduce((sum, line) => sum + line.amount, 0)) : ''}
         </td>
       </tr>
-      {(counted || refusals.length > 0) && (
+      {(counted || refusals.length > 0 || trouble) && (
         <tr className={css.detail}>
           <td colSpan={4}>
+            {trouble && (
+              <p className={css.trouble} role="alert">
+                {trouble}
+              </p>
+            )}
             <Refusals {...props} />
             {counted && <WishDetails {...props} asks={asks} />}
             {open && lines.map((line) => <p key={`${line.castingKey}-${line.working}`}>{line.working}</p>)}

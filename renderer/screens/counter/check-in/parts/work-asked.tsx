@@ -9,6 +9,7 @@ import { WishField, wishOf } from '../../parts/wish-field.tsx';
 import { addWish, changeWish, dropWish } from '../changes.ts';
 import type { SetTyped } from '../hooks/use-check-in.ts';
 import { linesOf, type Quote, refusalsOf } from '../quote.ts';
+import type { Troubles } from '../request.ts';
 import type { CheckInTyped } from '../typed.ts';
 import { WishRow } from './wish-row.tsx';
 import css from './work-asked.module.css';
@@ -18,11 +19,14 @@ export function WorkAsked({
   set,
   quote,
   error,
+  troubles = {},
 }: {
   typed: CheckInTyped;
   set: SetTyped;
   quote: Quote | undefined;
   error: RequestRefused | null;
+  /** Sentence by key of a wish. */
+  troubles?: Troubles;
 }) {
   const format = useFormat();
   const at = typed.castings.find((casting) => casting.key === typed.at) ?? typed.castings[0];
@@ -68,6 +72,7 @@ export function WorkAsked({
             <WishRow
               key={wish.key}
               wish={wish}
+              trouble={troubles[wish.key]}
               lines={quote ? linesOf(wish, quote) : []}
               refusals={quote ? refusalsOf(wish, quote) : []}
               onChange={(changes) => set((before) => changeWish(before, wish.key, changes))}

@@ -140,6 +140,17 @@ describe('readMinute', () => {
 });
 
 describe('placesOf', () => {
+  it('leads a refused wish back to its row, whatever parts stand between', () => {
+    const wish = { id: 4, words: 'x', customerWords: 'x', said: '', quantity: '', note: '', castings: [] };
+    const typed = addWish(addWish(complete, { ...wish, kind: 'part', code: 'seal-in' }), {
+      ...wish,
+      kind: 'operation',
+      code: 'hot-tank',
+    });
+
+    expect(placesOf({ 'wishes.0.operation': 'No caustic.' }, typed)).toEqual({ w2: 'No caustic.' });
+  });
+
   it('leads a refusal back to the casting and field it is about', () => {
     const fields = {
       'castings.1.tagNo': 'Tag 41170 is already used.',
@@ -147,7 +158,7 @@ describe('placesOf', () => {
       'customer.add.name': 'Keep it short.',
     };
 
-    expect(placesOf(fields, complete.castings)).toEqual({
+    expect(placesOf(fields, complete)).toEqual({
       'c2.tagNo': 'Tag 41170 is already used.',
       valveLift: 'Write its unit.',
       customer: 'Keep it short.',
