@@ -3,7 +3,6 @@ import { Button } from '../../../../kit/button.tsx';
 import { keysOf } from '../../../../kit/keyboard.ts';
 import { Row, Rows } from '../../../../kit/rows.tsx';
 import { Empty, Sheet } from '../../../../kit/sheet.tsx';
-import { Asked } from '../../../../kit/state.tsx';
 import { metalOf, Tag, WarningBar } from '../../../../kit/tag.tsx';
 import { addCasting, addPairOf, castingWords, countedWords, dropCasting } from '../changes.ts';
 import type { SetTyped } from '../hooks/use-check-in.ts';
@@ -56,7 +55,7 @@ export function CastingList({ typed, set, troubles }: { typed: CheckInTyped; set
 
 function CastingNote({ casting, wrong }: { casting: CastingTyped; wrong: Troubles }) {
   const missing = Object.entries(wrong).find(([place]) => place.startsWith(`${casting.key}.`));
-  if (missing) return <Asked>{missing[1]}</Asked>;
+  if (missing) return <b className={css.wrong}>{missing[1]}</b>;
   const number = casting.castingNumber === '' ? '' : `, no. ${casting.castingNumber}`;
   return (
     <>
