@@ -16,7 +16,8 @@ async function tabTo(page: Page, name: string): Promise<void> {
     const at = await page.evaluate(() => {
       const here = document.activeElement;
       if (!(here instanceof HTMLElement)) return '';
-      const labels = here instanceof HTMLInputElement ? [...(here.labels ?? [])].map((label) => label.textContent) : [];
+      const typed = here instanceof HTMLInputElement || here instanceof HTMLTextAreaElement;
+      const labels = typed ? [...(here.labels ?? [])].map((label) => label.textContent) : [];
       const group = here.closest('fieldset')?.querySelector('legend')?.textContent ?? '';
       return [here.getAttribute('aria-label') ?? '', ...labels, group, here.textContent].join('|');
     });
