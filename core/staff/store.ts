@@ -41,7 +41,7 @@ export function listPeople(db: ReadDb, retiredToo: boolean) {
     .map((row) => ({ ...row, roles: rolesOf(db, row.id) }));
 }
 
-export const rolesOf = (db: ReadDb, staff: StaffId): Role[] =>
+const rolesOf = (db: ReadDb, staff: StaffId): Role[] =>
   db
     .all(
       db.q
