@@ -1,10 +1,8 @@
 /** The bench: queue, casting, readings, findings, sign-off. Everything entered here is kept on the tablet first. */
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { Route, Switch } from 'wouter';
-import { createOutbox, type Outbox } from '../../client/outbox.ts';
-import { browserStorage } from '../../client/outbox-storage.ts';
 import { useClient } from '../../client/use-app.ts';
-import { OutboxContext } from '../../client/use-outbox.ts';
+import { OutboxContext, outboxOf } from '../../client/use-outbox.ts';
 import { Waiting } from '../../kit/pane.tsx';
 import { CastingScreen } from './casting-screen.tsx';
 import { CentresScreen } from './centres-screen.tsx';
@@ -28,19 +26,13 @@ const AFTER_MS = 1500;
 
 export function Routes() {
   const client = useClient();
-  const [outbox, setOutbox] = useState<Outbox | null>(null);
-  useEffect(() => {
-    const opened = createOutbox(client, browserStorage());
-    setOutbox(opened);
-    return opened.end;
-  }, [client]);
+  const outbox = outboxOf(client);
   useEffect(() => {
     const timer = setTimeout(() => {
       for (const fetchPage of Object.values(pages)) void fetchPage().catch(() => undefined);
     }, AFTER_MS);
     return () => clearTimeout(timer);
   }, []);
-  if (!outbox) return <Waiting />;
   return (
     <OutboxContext value={outbox}>
       <Suspense fallback={<Waiting />}>
