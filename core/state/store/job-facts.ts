@@ -1,32 +1,36 @@
-/** The ticket, its castings with where they stand and what came with them. */
+/** The ticket and its castings, with what a person ticked and what was read of them. */
+import { keptQuery } from '../../db/kept-query.ts';
 import type { ReadDb } from '../../db/query.ts';
 import { notFound } from '../../kernel/errors.ts';
 import type { TicketId } from '../../kernel/ids.ts';
-import type { CastingFact, ContactFact, ContainerFact, ItemFact, PromiseFact, TicketHead } from '../compute/facts.ts';
+import type { CastingFact, TicketHead } from '../compute/facts.ts';
+import { placesOf } from './goods-facts.ts';
+
+const ticketRow = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('ticket')
+    .select([
+      'id',
+      'number',
+      'customer_id',
+      'quick',
+      'arrived_at',
+      'declined_at',
+      'abandoned_at',
+      'rush_bp',
+      'rush_lost_at',
+      'comeback_of_id',
+      'old_parts',
+      'crack_check',
+      'certified',
+      'price_day',
+    ])
+    .where('id', '=', ticket),
+);
 
 /** @throws AppError `not-found` `tickets/no-such-ticket` */
 export function readTicketHead(db: ReadDb, ticket: TicketId): TicketHead {
-  const row = db.one(
-    db.q
-      .selectFrom('ticket')
-      .select([
-        'id',
-        'number',
-        'customer_id',
-        'quick',
-        'arrived_at',
-        'declined_at',
-        'abandoned_at',
-        'rush_bp',
-        'rush_lost_at',
-        'comeback_of_id',
-        'old_parts',
-        'crack_check',
-        'certified',
-        'price_day',
-      ])
-      .where('id', '=', ticket),
-  );
+  const row = ticketRow(db, ticket)[0];
   if (!row) throw notFound('tickets/no-such-ticket', 'This ticket');
   return {
     id: row.id,
@@ -45,6 +49,17 @@ export function readTicketHead(db: ReadDb, ticket: TicketId): TicketHead {
   };
 }
 
+const castingRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('casting as c')
+    .innerJoin('casting_type as t', 't.id', 'c.casting_type_id')
+    .selectAll('c')
+    .select(['t.name', 't.cam_layout', 't.fuel'])
+    .where('c.ticket_id', '=', ticket)
+    .orderBy('c.position_in_ticket')
+    .orderBy('c.id'),
+);
+
 /** Castings in their order on the ticket. */
 export function listCastings(db: ReadDb, ticket: TicketId): CastingFact[] {
   const stands = placesOf(db, 'casting', ticket);
@@ -52,77 +67,58 @@ export function listCastings(db: ReadDb, ticket: TicketId): CastingFact[] {
   const ticked = readTicked(db, ticket);
   const photos = countArrivalPhotos(db, ticket);
   const scrapped = readScrapAnswers(db, ticket);
-  return db
-    .all(
-      db.q
-        .selectFrom('casting as c')
-        .innerJoin('casting_type as t', 't.id', 'c.casting_type_id')
-        .selectAll('c')
-        .select(['t.name', 't.cam_layout', 't.fuel'])
-        .where('c.ticket_id', '=', ticket)
-        .orderBy('c.position_in_ticket')
-        .orderBy('c.id'),
-    )
-    .map((c) => {
-      const facts = ticked.get(c.id) ?? new Map<string, string | null>();
-      return {
-        id: c.id,
-        tag: c.tag_no,
-        version: c.version,
-        positionInTicket: c.position_in_ticket,
-        kind: c.kind,
-        typeName: c.name,
-        camLayout: c.cam_layout,
-        fuel: c.fuel,
-        material: c.material,
-        metalConfirmedAt: c.metal_confirmed_at,
-        position: c.position,
-        pair: c.pair_no,
-        bare: c.bare === 1,
-        scrapAt: c.scrap_at,
-        scrapAgreed: c.scrap_approval_id !== null || scrapped.get(c.id) === 'yes',
-        outAt: c.out_at,
-        unworkedWhy: facts.get(UNWORKED) ?? null,
-        metalTagOnAt: c.metal_tag_on_at,
-        standsAt: stands.get(c.id) ?? null,
-        arrivalPhotos: photos.get(c.id) ?? 0,
-        ticked: new Set(facts.keys()),
-        crackResults: read.cracks.get(c.id) ?? new Map<number, string>(),
-        thicknessAt: read.thickness.get(c.id) ?? null,
-        pistonSizeAt: read.pistons.get(c.id) ?? null,
-      };
-    });
+  return castingRows(db, ticket).map((c) => {
+    const facts = ticked.get(c.id) ?? new Map<string, string | null>();
+    return {
+      id: c.id,
+      tag: c.tag_no,
+      version: c.version,
+      positionInTicket: c.position_in_ticket,
+      kind: c.kind,
+      typeName: c.name,
+      camLayout: c.cam_layout,
+      fuel: c.fuel,
+      material: c.material,
+      metalConfirmedAt: c.metal_confirmed_at,
+      position: c.position,
+      pair: c.pair_no,
+      bare: c.bare === 1,
+      scrapAt: c.scrap_at,
+      scrapAgreed: c.scrap_approval_id !== null || scrapped.get(c.id) === 'yes',
+      outAt: c.out_at,
+      unworkedWhy: facts.get(UNWORKED) ?? null,
+      metalTagOnAt: c.metal_tag_on_at,
+      standsAt: stands.get(c.id) ?? null,
+      arrivalPhotos: photos.get(c.id) ?? 0,
+      ticked: new Set(facts.keys()),
+      crackResults: read.cracks.get(c.id) ?? new Map<number, string>(),
+      thicknessAt: read.thickness.get(c.id) ?? null,
+      pistonSizeAt: read.pistons.get(c.id) ?? null,
+    };
+  });
 }
 
 /** The fact under which a lead sends a casting home unworked; its words are the reason. */
 export const UNWORKED = 'return-unworked';
 
+const tickedRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('casting_fact')
+    .select(['casting_id', 'fact', 'holds', 'words'])
+    .where('ticket_id', '=', ticket)
+    .orderBy('id'),
+);
+
 /** Ticked facts that hold now, by casting: the last word on each. */
 function readTicked(db: ReadDb, ticket: TicketId): Map<number, Map<string, string | null>> {
   const result = new Map<number, Map<string, string | null>>();
-  for (const row of db.all(
-    db.q
-      .selectFrom('casting_fact')
-      .select(['casting_id', 'fact', 'holds', 'words'])
-      .where('ticket_id', '=', ticket)
-      .orderBy('id'),
-  )) {
+  for (const row of tickedRows(db, ticket)) {
     const facts = result.get(row.casting_id) ?? new Map<string, string | null>();
     if (row.holds === 1) facts.set(row.fact, row.words);
     else facts.delete(row.fact);
     result.set(row.casting_id, facts);
   }
   return result;
-}
-
-/** Purpose of the place where each thing of a ticket was put last. */
-function placesOf(db: ReadDb, what: 'casting' | 'container', ticket: TicketId): Map<number, string> {
-  const rows = db.sql<{ id: number; purpose: string }>(
-    `SELECT p.${what}_id AS id, r.purpose, max(p.id) FROM ${what} t JOIN placement p ON p.${what}_id = t.id
-     JOIN rack_place r ON r.id = p.rack_place_id WHERE t.ticket_id = ? GROUP BY p.${what}_id`,
-    ticket,
-  );
-  return new Map(rows.map((row) => [row.id, row.purpose]));
 }
 
 const STATE_QUANTITIES = ['crack-result', 'thickness', 'piston-size', 'bore-wanted'];
@@ -133,21 +129,33 @@ type StateReadings = Readonly<{
   pistons: Map<number, CastingFact['pistonSizeAt']>;
 }>;
 
+const readingRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('reading as r')
+    .innerJoin('quantity as q', 'q.id', 'r.quantity_id')
+    .leftJoin('reading as later', 'later.supersedes_id', 'r.id')
+    .select(['r.casting_id', 'r.operation_id', 'r.typed', 'r.stage', 'r.kind', 'r.created_at', 'q.code'])
+    .where('r.ticket_id', '=', ticket)
+    .where('q.code', 'in', STATE_QUANTITIES)
+    .where('later.id', 'is', null)
+    .where('r.kind', 'in', ['number', 'choice', 'text'])
+    .orderBy('r.id'),
+);
+
+const sizeRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('size_wanted as s')
+    .innerJoin('operation as o', 'o.id', 's.operation_id')
+    .innerJoin('quantity as q', 'q.id', 's.quantity_id')
+    .select(['o.casting_id', 's.created_at'])
+    .where('s.ticket_id', '=', ticket)
+    .where('q.code', 'in', ['piston-size', 'bore-wanted', 'bore']),
+);
+
 /** The few readings that rules look at: crack results, thickness before, piston or written sizes. */
 function readReadings(db: ReadDb, ticket: TicketId): StateReadings {
   const result: StateReadings = { cracks: new Map(), thickness: new Map(), pistons: new Map() };
-  const rows = db.all(
-    db.q
-      .selectFrom('reading as r')
-      .innerJoin('quantity as q', 'q.id', 'r.quantity_id')
-      .leftJoin('reading as later', 'later.supersedes_id', 'r.id')
-      .select(['r.casting_id', 'r.operation_id', 'r.typed', 'r.stage', 'r.kind', 'r.created_at', 'q.code'])
-      .where('r.ticket_id', '=', ticket)
-      .where('q.code', 'in', STATE_QUANTITIES)
-      .where('later.id', 'is', null)
-      .where('r.kind', 'in', ['number', 'choice', 'text'])
-      .orderBy('r.id'),
-  );
+  const rows = readingRows(db, ticket);
   for (const row of rows) {
     if (row.code === 'crack-result' && row.operation_id !== null) {
       const results = result.cracks.get(row.casting_id) ?? new Map<number, string>();
@@ -156,136 +164,41 @@ function readReadings(db: ReadDb, ticket: TicketId): StateReadings {
     if (row.code === 'thickness' && row.stage === 'before') result.thickness.set(row.casting_id, row.created_at);
     if (row.code === 'piston-size' || row.code === 'bore-wanted') result.pistons.set(row.casting_id, row.created_at);
   }
-  for (const row of db.all(
-    db.q
-      .selectFrom('size_wanted as s')
-      .innerJoin('operation as o', 'o.id', 's.operation_id')
-      .innerJoin('quantity as q', 'q.id', 's.quantity_id')
-      .select(['o.casting_id', 's.created_at'])
-      .where('s.ticket_id', '=', ticket)
-      .where('q.code', 'in', ['piston-size', 'bore-wanted', 'bore']),
-  )) {
+  for (const row of sizeRows(db, ticket)) {
     result.pistons.set(row.casting_id, row.created_at);
   }
   return result;
 }
 
+const photoRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('photo as p')
+    .leftJoin('photo_hidden as h', 'h.photo_id', 'p.id')
+    .select(['p.casting_id', q.fn.countAll<number>().as('count')])
+    .where('p.ticket_id', '=', ticket)
+    .where('p.stage', '=', 'arrival')
+    .where('p.casting_id', 'is not', null)
+    .where('h.id', 'is', null)
+    .groupBy('p.casting_id'),
+);
+
 function countArrivalPhotos(db: ReadDb, ticket: TicketId): Map<number, number> {
-  const rows = db.all(
-    db.q
-      .selectFrom('photo as p')
-      .leftJoin('photo_hidden as h', 'h.photo_id', 'p.id')
-      .select(['p.casting_id', db.q.fn.countAll<number>().as('count')])
-      .where('p.ticket_id', '=', ticket)
-      .where('p.stage', '=', 'arrival')
-      .where('p.casting_id', 'is not', null)
-      .where('h.id', 'is', null)
-      .groupBy('p.casting_id'),
-  );
+  const rows = photoRows(db, ticket);
   return new Map(rows.map((row) => [row.casting_id ?? 0, row.count]));
 }
 
+const scrapRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('approval')
+    .select(['casting_id', 'answer'])
+    .where('ticket_id', '=', ticket)
+    .where('about', '=', 'scrap')
+    .where('casting_id', 'is not', null)
+    .orderBy('id'),
+);
+
 /** The customer's last word on scrapping each casting. */
 function readScrapAnswers(db: ReadDb, ticket: TicketId): Map<number, string> {
-  const rows = db.all(
-    db.q
-      .selectFrom('approval')
-      .select(['casting_id', 'answer'])
-      .where('ticket_id', '=', ticket)
-      .where('about', '=', 'scrap')
-      .where('casting_id', 'is not', null)
-      .orderBy('id'),
-  );
+  const rows = scrapRows(db, ticket);
   return new Map(rows.map((row) => [row.casting_id ?? 0, row.answer]));
 }
-
-export function listContainers(db: ReadDb, ticket: TicketId): ContainerFact[] {
-  const stands = placesOf(db, 'container', ticket);
-  return db
-    .all(
-      db.q
-        .selectFrom('container')
-        .select(['id', 'casting_id', 'owner_mark', 'out_at'])
-        .where('ticket_id', '=', ticket)
-        .orderBy('id'),
-    )
-    .map((row) => ({
-      id: row.id,
-      castingId: row.casting_id,
-      oldReturn: row.owner_mark === 'old_return',
-      outAt: row.out_at,
-      standsAt: stands.get(row.id) ?? null,
-    }));
-}
-
-/** What arrived with the castings, each with its last fate. */
-export function listItems(db: ReadDb, ticket: TicketId): ItemFact[] {
-  const fates = new Map(
-    db
-      .all(
-        db.q.selectFrom('item_fate').select(['arrival_item_id', 'fate']).where('ticket_id', '=', ticket).orderBy('id'),
-      )
-      .map((row) => [row.arrival_item_id as number, row.fate]),
-  );
-  return db
-    .all(
-      db.q
-        .selectFrom('arrival_item')
-        .select([
-          'id',
-          'casting_id',
-          'words',
-          'container_id',
-          'customers_own',
-          'remove_before_wash',
-          'inside',
-          'removed_at',
-          'missing_at_arrival',
-          'counted',
-        ])
-        .where('ticket_id', '=', ticket)
-        .orderBy('casting_id')
-        .orderBy('position'),
-    )
-    .map((row) => ({
-      id: row.id,
-      castingId: row.casting_id,
-      words: row.words,
-      containerId: row.container_id,
-      customersOwn: row.customers_own === 1,
-      removeBeforeWash: row.remove_before_wash === 1,
-      inside: row.inside === 1,
-      removedAt: row.removed_at,
-      missing: row.missing_at_arrival === 1,
-      counted: row.counted,
-      fate: fates.get(row.id) ?? null,
-    }));
-}
-
-export const listPromises = (db: ReadDb, ticket: TicketId): PromiseFact[] =>
-  db
-    .all(
-      db.q
-        .selectFrom('promise')
-        .select(['on_day', 'at_minute', 'own_time', 'depends_on', 'created_at'])
-        .where('ticket_id', '=', ticket)
-        .orderBy('id'),
-    )
-    .map((row) => ({
-      day: row.on_day,
-      minute: row.at_minute,
-      ownTime: row.own_time === 1,
-      dependsOn: row.depends_on,
-      at: row.created_at,
-    }));
-
-export const listContacts = (db: ReadDb, ticket: TicketId): ContactFact[] =>
-  db
-    .all(
-      db.q
-        .selectFrom('contact_log')
-        .select(['created_at', 'about', 'reached', 'words'])
-        .where('ticket_id', '=', ticket)
-        .orderBy('id'),
-    )
-    .map((row) => ({ at: row.created_at, about: row.about, reached: row.reached === 1, words: row.words }));

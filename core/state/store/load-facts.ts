@@ -1,4 +1,5 @@
 /** Loads every fact of one ticket that a state depends on. Guards, pages and projections all start here. */
+import { keptQuery } from '../../db/kept-query.ts';
 import type { ReadDb, WriteDb } from '../../db/query.ts';
 import { notFound } from '../../kernel/errors.ts';
 import type { TicketId } from '../../kernel/ids.ts';
@@ -6,7 +7,8 @@ import { authorisedAmount } from '../../lines/compute/authorised.ts';
 import { readTicketMoney } from '../../lines/store/ticket-money.ts';
 import type { TicketFacts, TicketHead } from '../compute/facts.ts';
 import { type TicketNow, ticketNow } from '../compute/tickets.ts';
-import { listCastings, listContacts, listContainers, listItems, listPromises, readTicketHead } from './job-facts.ts';
+import { listContacts, listContainers, listItems, listPromises } from './goods-facts.ts';
+import { listCastings, readTicketHead } from './job-facts.ts';
 import { lineFacts, listEstimateFacts, listParts, listQuestions, readMoneyFact } from './money-facts.ts';
 import {
   listOpenHolds,
@@ -19,6 +21,10 @@ import {
   readRuleBook,
 } from './work-facts.ts';
 
+const disposalRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('disposal').select('id').where('ticket_id', '=', ticket),
+);
+
 /**
  * Read the facts of a ticket. Taxes are those of its price day, so that nothing here depends on today.
  *
@@ -27,7 +33,7 @@ import {
  */
 export function loadFacts(db: ReadDb, ticket: TicketId, book: RuleBook = readRuleBook(db)): TicketFacts {
   const head = readTicketHead(db, ticket);
-  const disposal = db.one(db.q.selectFrom('disposal').select('id').where('ticket_id', '=', ticket));
+  const disposal = disposalRows(db, ticket)[0];
   return {
     ticket: head,
     castings: listCastings(db, ticket),

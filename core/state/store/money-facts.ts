@@ -1,4 +1,5 @@
 /** Charges, questions, parts and money of a ticket, with what lines/compute says of each charge. */
+import { keptQuery } from '../../db/kept-query.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
 import type { TicketId, WorkLineId } from '../../kernel/ids.ts';
@@ -27,35 +28,41 @@ export const lineFacts = (money: TicketMoney): LineFact[] =>
     };
   });
 
+const estimateRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('estimate')
+    .select(['id', 'revision', 'created_at', 'valid_until', 'total_cents'])
+    .where('ticket_id', '=', ticket)
+    .orderBy('revision'),
+);
+
 /** Estimates that were sent, oldest first. */
 export const listEstimateFacts = (db: ReadDb, ticket: TicketId): EstimateFact[] =>
-  db
-    .all(
-      db.q
-        .selectFrom('estimate')
-        .select(['id', 'revision', 'created_at', 'valid_until', 'total_cents'])
-        .where('ticket_id', '=', ticket)
-        .orderBy('revision'),
-    )
-    .map((row) => ({
-      id: row.id,
-      revision: row.revision,
-      sentAt: row.created_at,
-      validUntil: row.valid_until,
-      total: row.total_cents,
-    }));
+  estimateRows(db, ticket).map((row) => ({
+    id: row.id,
+    revision: row.revision,
+    sentAt: row.created_at,
+    validUntil: row.valid_until,
+    total: row.total_cents,
+  }));
+
+const questionRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('added_work').selectAll().where('ticket_id', '=', ticket).orderBy('number'),
+);
+
+const optionRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('added_work_option')
+    .select(['id', 'added_work_id', 'extra_cents'])
+    .where('ticket_id', '=', ticket)
+    .orderBy('letter'),
+);
 
 /** Added work with its options, oldest first. */
 export function listQuestions(db: ReadDb, ticket: TicketId): QuestionFact[] {
-  const rows = db.all(db.q.selectFrom('added_work').selectAll().where('ticket_id', '=', ticket).orderBy('number'));
+  const rows = questionRows(db, ticket);
   if (rows.length === 0) return [];
-  const options = db.all(
-    db.q
-      .selectFrom('added_work_option')
-      .select(['id', 'added_work_id', 'extra_cents'])
-      .where('ticket_id', '=', ticket)
-      .orderBy('letter'),
-  );
+  const options = optionRows(db, ticket);
   return rows.map((row) => ({
     id: row.id,
     number: row.number,
@@ -68,8 +75,12 @@ export function listQuestions(db: ReadDb, ticket: TicketId): QuestionFact[] {
   }));
 }
 
+const partRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('part_line').selectAll().where('ticket_id', '=', ticket).orderBy('id'),
+);
+
 export const listParts = (db: ReadDb, ticket: TicketId): PartFact[] =>
-  db.all(db.q.selectFrom('part_line').selectAll().where('ticket_id', '=', ticket).orderBy('id')).map((row) => ({
+  partRows(db, ticket).map((row) => ({
     id: row.id,
     castingId: row.casting_id,
     words: row.words,
@@ -84,29 +95,37 @@ export const listParts = (db: ReadDb, ticket: TicketId): PartFact[] =>
     blocks: row.blocks_id,
   }));
 
+const invoiceRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('invoice').select(['id', 'total_cents', 'due_on']).where('ticket_id', '=', ticket).orderBy('id'),
+);
+
+const allocationRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('allocation').select(['invoice_id as id', 'amount_cents']).where('ticket_id', '=', ticket),
+);
+
+const writeOffRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('write_off').select(['invoice_id as id', 'amount_cents']).where('ticket_id', '=', ticket),
+);
+
+const openCores = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('core')
+    .select(q.fn.countAll<number>().as('count'))
+    .where('ticket_id', '=', ticket)
+    .where('settled_at', 'is', null)
+    .where('direction', '!=', 'left_in_payment'),
+);
+
 /** What is owed, held and not billed yet. */
 export function readMoneyFact(db: ReadDb, ticket: TicketId, money: TicketMoney): MoneyFact {
-  const invoices = db.all(
-    db.q.selectFrom('invoice').select(['id', 'total_cents', 'due_on']).where('ticket_id', '=', ticket).orderBy('id'),
-  );
-  const allocated = amounts(
-    db.all(db.q.selectFrom('allocation').select(['invoice_id as id', 'amount_cents']).where('ticket_id', '=', ticket)),
-  );
-  const written = amounts(
-    db.all(db.q.selectFrom('write_off').select(['invoice_id as id', 'amount_cents']).where('ticket_id', '=', ticket)),
-  );
+  const invoices = invoiceRows(db, ticket);
+  const allocated = amounts(allocationRows(db, ticket));
+  const written = amounts(writeOffRows(db, ticket));
   const balances = invoices.map((invoice) => ({
     dueOn: invoice.due_on,
     balance: balanceOf(invoice.total_cents, allocated.get(invoice.id) ?? [], written.get(invoice.id) ?? []),
   }));
-  const cores = db.one(
-    db.q
-      .selectFrom('core')
-      .select(db.q.fn.countAll<number>().as('count'))
-      .where('ticket_id', '=', ticket)
-      .where('settled_at', 'is', null)
-      .where('direction', '!=', 'left_in_payment'),
-  );
+  const cores = openCores(db, ticket)[0];
   const unbilled = unbilledLines(money);
   return {
     balance: sumCents(balances.map((b) => b.balance)),
@@ -131,20 +150,22 @@ function amounts(rows: readonly Readonly<{ id: number | null; amount_cents: Cent
   return result;
 }
 
+const paymentRows = keptQuery((q, ticket: TicketId) =>
+  q.selectFrom('payment').select(['id', 'amount_cents']).where('for_ticket_id', '=', ticket).orderBy('id'),
+);
+
+const usedRows = keptQuery((q, ticket: TicketId) =>
+  q
+    .selectFrom('allocation as a')
+    .innerJoin('payment as p', 'p.id', 'a.payment_id')
+    .select(['a.payment_id as id', 'a.amount_cents'])
+    .where('p.for_ticket_id', '=', ticket),
+);
+
 /** Payments kept for the ticket, less what of them was put on invoices. */
 function heldFor(db: ReadDb, ticket: TicketId): Cents {
-  const payments = db.all(
-    db.q.selectFrom('payment').select(['id', 'amount_cents']).where('for_ticket_id', '=', ticket).orderBy('id'),
-  );
+  const payments = paymentRows(db, ticket);
   if (payments.length === 0) return cents(0);
-  const used = amounts(
-    db.all(
-      db.q
-        .selectFrom('allocation as a')
-        .innerJoin('payment as p', 'p.id', 'a.payment_id')
-        .select(['a.payment_id as id', 'a.amount_cents'])
-        .where('p.for_ticket_id', '=', ticket),
-    ),
-  );
+  const used = amounts(usedRows(db, ticket));
   return sumCents(payments.map((payment) => leftOf(payment.amount_cents, used.get(payment.id) ?? [])));
 }
