@@ -54,6 +54,9 @@ async function askFor(page: Page, words: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
+/** Story S02, way a before tax. */
+const ADDED = '326.72';
+
 describe('the desk', () => {
   it('checks in a head by keys alone, asks the price and writes down the yes', async () => {
     const shop = await startBrowserApp('2027-03-02 07:40');
@@ -195,4 +198,92 @@ describe('the desk', () => {
     expect(await page.getByLabel('Ceiling without a call').getAttribute('aria-invalid')).toBe('true');
     await shop.end();
   });
+
+  it('asks about a crack with its ways and prices, and writes down the yes of a telephone call', async () => {
+    const shop = await startBrowserApp('2027-03-09 08:10');
+    const { page } = shop;
+    const { customers } = (await shop.ask('customers/find-customer', { text: 'Mudlark' })) as {
+      customers: { customerId: number }[];
+    };
+    const customerId = customers[0]?.customerId;
+    const { persons } = (await shop.ask('customers/get-customer', { customerId })) as {
+      persons: { personId: number; name: string }[];
+    };
+    const head = (tagNo: number, position: string) => ({
+      type: 'BV-6',
+      tagNo,
+      material: 'aluminium',
+      position,
+      pair: 1,
+    });
+    const made = (await shop.ask(
+      'tickets/check-in-ticket',
+      {
+        customer: { customerId, personId: persons.find((one) => one.name === 'Ysolde Kerrow')?.personId },
+        castings: [head(41_234, 'left'), head(41_235, 'right')],
+        wishes: [
+          { package: 'valve-job' },
+          ...['penetrant-check', 'pressure-test', 'cam-bore-check', 'surface-head'].map((operation) => ({ operation })),
+        ],
+        ceiling: {
+          amount: 150_000,
+          taxIn: false,
+          personId: persons.find((one) => one.name === 'Piet Vandrell')?.personId,
+          saidBy: 'Piet Vandrell',
+          means: 'email',
+          words: 'Order ML-7731: up to 1500.00 before tax without a call.',
+        },
+        signed: { how: 'on_paper', by: 'Ysolde Kerrow' },
+      },
+      'TV',
+    )) as { ticketId: number; number: number; castings: { castingId: number }[] };
+    for (const { castingId } of made.castings) {
+      const { items } = (await shop.ask('parts/list-stock', {})) as { items: { id: number; code: string }[] };
+      const part = { stockItemId: items.find((item) => item.code === 'seal-mm')?.id, quantity: 12 };
+      await shop.ask('parts/add-part', { ticketId: made.ticketId, castingId, part }, 'TV');
+    }
+    shop.at('2027-03-10 11:05');
+    await shop.signIn('Teodor Vaskelund', '740102');
+    await page.getByRole('link', { name: /Check in castings/ }).waitFor();
+
+    await page.goto(`${page.url().split('#')[0]}#/counter/ticket/${made.number}`);
+    await page.getByRole('button', { name: /41235/ }).first().click();
+    await page.getByRole('link', { name: 'Ask them about 41235' }).click();
+    await page
+      .getByLabel('In words for the customer')
+      .fill('A crack runs from the exhaust seat of cylinder 6 into the water.');
+    await page.getByLabel('In plain words').fill('weld, new seat, dye and pressure re-test, cam line again');
+    for (const code of [
+      'weld-repair',
+      'seat-insert',
+      'penetrant-check',
+      'pressure-retest',
+      'cam-bore-check',
+      'insert-ex',
+    ]) {
+      await askFor(page, code);
+    }
+    await page.getByLabel(/^Hours of/).fill('1.5');
+    await page
+      .getByLabel(/^How many .*seat/i)
+      .first()
+      .fill('1');
+    await page.getByLabel('Days more').fill('3');
+    await page.getByText(`${ADDED} more`, { exact: false }).waitFor();
+    await shop.checkAccess();
+    await page.keyboard.press('Control+Enter');
+    await page.waitForURL(/added\/1$/);
+    await page.getByLabel('In their words').waitFor();
+    await shop.checkAccess();
+    shop.at('2027-03-10 11:20');
+    await page.getByLabel('In their words').fill('Yes to a. Weld it.');
+    await page.keyboard.press('Control+Enter');
+    await page.getByText('answered: yes').waitFor();
+
+    const { money } = (await shop.ask('tickets/get-ticket', { number: made.number })) as {
+      money: { authorised: number };
+    };
+    expect(money.authorised).toBe(150_000 + 32_672);
+    await shop.end();
+  }, 90_000);
 });
