@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { useAppCommand, useClient } from '../../client/use-app.ts';
 import { keepTyped, useTyped } from '../../client/use-draft.ts';
 import { Button, GoButton } from '../../kit/button.tsx';
+import { keysOf, useAct } from '../../kit/keyboard.ts';
 import { ErrorNote } from '../../kit/notice.tsx';
 import { PageName, Sheet, SheetHead } from '../../kit/sheet.tsx';
 import css from './first-run-screen.module.css';
@@ -46,6 +47,8 @@ export function FirstRunScreen() {
     go('/counter/check-in');
   };
 
+  useAct('go', firstMissing(shop, pin) === undefined ? () => void start() : undefined);
+
   return (
     <main className={css.page}>
       <PageName>First day</PageName>
@@ -62,7 +65,7 @@ export function FirstRunScreen() {
             <b>Nothing is promised today.</b>
             <p>When a casting comes over the counter, hang its tag here.</p>
             <GoButton
-              keys="Ctrl Enter"
+              keys={keysOf('go')}
               onPress={() => void start()}
               working={open.pending || signIn.pending}
               shut={firstMissing(shop, pin)}
