@@ -118,6 +118,19 @@ export const OperationRowSchema = z.object({
   redoOf: z.object({ operationId: idOf<'operation'>(), cause: z.string() }).nullable(),
   before: NeededSchema,
   after: NeededSchema,
+  /** What it finds that stands in no table, for instance the result of a crack check: given in the operation's own row. */
+  results: z.array(
+    z.object({
+      quantity: z.string(),
+      words: z.string(),
+      /** Empty: any words or a figure. */
+      choices: z.array(z.string()),
+      /** As given by this operation, and which reading says so; empty and null before. */
+      value: z.string(),
+      reading: idOf<'reading'>().nullable(),
+      required: z.boolean(),
+    }),
+  ),
   twoSignatures: z.boolean(),
   cautions: z.string().nullable(),
   /** The same operation on the other casting of the pair while it may be acted on together: "Both". */

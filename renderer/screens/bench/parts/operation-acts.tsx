@@ -8,6 +8,7 @@ import type { BenchCasting, BenchOperation, Reason } from '../bench-casting.ts';
 import { LeadStarts } from './lead-starts.tsx';
 import css from './operation-acts.module.css';
 import { OperationMore } from './operation-more.tsx';
+import { ResultKeys } from './result-keys.tsx';
 import { WayOn } from './way-on.tsx';
 
 type Acts = Readonly<{
@@ -57,6 +58,7 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
           </span>
         </div>
       ))}
+      {(row.mayFinish || row.mark === 'done') && <ResultKeys bench={bench} row={row} />}
       <div className={css.buttons}>
         <OperationMore row={row} />
         <Tables bench={bench} row={row} />

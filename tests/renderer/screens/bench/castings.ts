@@ -39,6 +39,7 @@ export const operationOf = (id: number, words: string, more: Partial<BenchOperat
     twoSignatures: false,
     cautions: null,
     both: null,
+    results: [],
     downTo: [],
     ...more,
   }) as unknown as BenchOperation;
