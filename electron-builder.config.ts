@@ -5,7 +5,7 @@ const config = {
   appId: 'com.example.benchtag',
   productName: 'Benchtag',
   directories: { output: 'dist/packages' },
-  files: ['dist/electron/**', 'dist/renderer/**', 'assets/**', 'demo-data/*.json', 'package.json'],
+  files: ['dist/electron/**', 'dist/renderer/**', 'assets/**', 'demo-data/**/*.{json,jpg}', 'package.json'],
   extraMetadata: { main: 'dist/electron/main.js' },
   // better-sqlite3 brings Node-API builds for every platform; they are loaded from outside the archive.
   npmRebuild: false,

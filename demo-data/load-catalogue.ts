@@ -1,38 +1,10 @@
 /** The catalogue of the practice shop: what the program brings, and the shop's own castings, limits, places and gauges. */
 
-import { SHOP_LIMITS } from '#core/catalogue/compute/shop-limits.ts';
 import type { EntriesTyped } from '#core/catalogue/contract/entries.ts';
 import { gramsOf, lengthOf, priceOf } from './figures.ts';
-import { readCatalogue, readDemo } from './read-file.ts';
+import { readDemo } from './read-file.ts';
 import { type Replay, send } from './replay.ts';
 import type { CastingTypesFile, GaugesFile, PlacesFile, RatesFile } from './shapes.ts';
-
-/** Bring in operations, rules, findings, conditions, packages, quantities. */
-export async function bringInCatalogue(replay: Replay): Promise<void> {
-  const rules = readCatalogue<Pick<EntriesTyped, 'groups' | 'rules'>>('order-rules');
-  await send(replay, 'operations/bring-in', {
-    ...readCatalogueLists(),
-    quantities: true,
-    groups: rules.groups,
-    rules: rules.rules,
-  });
-  for (const { castingType: _, ...limit } of SHOP_LIMITS.map((l) => ({ ...l, castingType: null }))) {
-    await send(replay, 'limits/add-limit', { ...limit, target: null, for: 'shop', secondUnitText: null });
-  }
-}
-
-function readCatalogueLists(): Pick<
-  EntriesTyped,
-  'workCentres' | 'operations' | 'findings' | 'conditions' | 'packages'
-> {
-  return {
-    workCentres: readCatalogue<{ workCentres: EntriesTyped['workCentres'] }>('work-centres').workCentres,
-    operations: readCatalogue<{ operations: EntriesTyped['operations'] }>('operations').operations,
-    findings: readCatalogue<{ findings: EntriesTyped['findings'] }>('findings').findings,
-    conditions: readCatalogue<{ conditions: EntriesTyped['conditions'] }>('conditions').conditions,
-    packages: readCatalogue<{ packages: EntriesTyped['packages'] }>('packages').packages,
-  };
-}
 
 /** Engines, casting types, places, stock. */
 export async function loadCastingTypes(replay: Replay): Promise<void> {

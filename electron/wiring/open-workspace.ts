@@ -18,7 +18,7 @@ import type { Announcement, Host } from '#core/host/host.ts';
 import { makePins } from '#core/host/pins.ts';
 import { features, project } from '#core/host/registry.ts';
 import type { Reply, Request } from '#core/host/reply.ts';
-import type { Session } from '#core/host/session.ts';
+import { everything, type Session } from '#core/host/session.ts';
 import { moment } from '#core/kernel/days.ts';
 import { startDrawer } from '#core/paper/drawer.ts';
 import { shopContract } from '#core/shop/contract.ts';
@@ -26,6 +26,7 @@ import { makePinCheck } from '#core/staff/handlers/sessions.ts';
 import { checkBackup, listBackups, makeBackup, putInPlace } from './backups.ts';
 import { openLog } from './log.ts';
 import { type Running, takeOwnership } from './owner-lock.ts';
+import { bringInCatalogue } from './program-catalogue.ts';
 import { clockOf } from './shop-clock.ts';
 import { pathsOf, type WorkspacePaths } from './workspace-folder.ts';
 
@@ -52,6 +53,7 @@ type Options = Readonly<{
 
 const FONTS = fileURLToPath(new URL('../../assets/fonts', import.meta.url));
 const RESTORE = 'backup/restore-backup';
+const FIRST_RUN = 'shop/first-run';
 
 /** @throws AppError in words when the folder is open elsewhere, cannot be written, is damaged or of a newer program. */
 export function openWorkspace(folder: string, options: Options = {}): Workspace {
@@ -98,6 +100,10 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
     };
   }
 
+  /** A new shop begins with the catalogue that the program brings. */
+  const asTheProgram = (name: string, input: unknown): Promise<Reply> =>
+    dispatch(host, { name, input }, everything('first run'));
+
   function restore(file: string, session: Session): void {
     host.sqlite.close();
     const aside = putInPlace(paths, file, clock());
@@ -125,6 +131,7 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
     host: () => host,
     async answer(request, session) {
       const reply = await dispatch(host, request, session);
+      if (reply.ok && request.name === FIRST_RUN) await bringInCatalogue(asTheProgram);
       if (reply.ok && request.name === RESTORE) restore((reply.output as { file: string }).file, session);
       return reply;
     },

@@ -83,6 +83,23 @@ describe('openWorkspace', () => {
   });
 });
 
+describe('a new shop', () => {
+  it('begins with the catalogue that the program brings, without prices, and the first limits', async () => {
+    const workspace = openSmall(temporaryFolder());
+    await firstRun(workspace);
+    const db = readDb(workspace.host().sqlite);
+    const count = (table: string): number => db.sql<{ n: number }>(`SELECT count(*) AS n FROM ${table}`)[0]?.n ?? 0;
+
+    expect([count('operation_kind'), count('package'), count('condition_kind'), count('finding_kind')]).toEqual([
+      69, 6, 28, 17,
+    ]);
+    expect(count('quantity')).toBeGreaterThan(80);
+    expect(count('limit_row')).toBeGreaterThan(5);
+    expect(count('rate')).toBe(0);
+    await workspace.close();
+  });
+});
+
 describe('backup/make-backup', () => {
   it('makes a copy that opens, is whole and holds the pictures', async () => {
     const folder = temporaryFolder();
