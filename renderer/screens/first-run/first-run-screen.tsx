@@ -75,6 +75,7 @@ export function FirstRunScreen() {
             <Button kind="out" onPress={() => void practice.send({})} working={practice.pending}>
               Try it with a practice shop. It is kept apart and thrown away
             </Button>
+            {practice.pending && <p role="status">The practice shop is being made. That takes up to a minute, once.</p>}
             <ErrorNote error={open.error ?? signIn.error ?? practice.error} fieldsShown={SHOWN} />
           </div>
         </Sheet>
