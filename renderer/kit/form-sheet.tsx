@@ -25,7 +25,8 @@ export function FormSheet({
   shut?: string | undefined;
   fieldsShown?: readonly string[];
   onGo: () => void;
-  onDone: () => void;
+  /** The way out; none where there is nothing to leave. */
+  onDone?: (() => void) | undefined;
   children: React.ReactNode;
 }) {
   useAct('go', shut === undefined && !command.pending ? onGo : undefined);
@@ -41,9 +42,11 @@ export function FormSheet({
           <GoButton keys={keysOf('go')} working={command.pending} shut={shut} onPress={onGo}>
             {act}
           </GoButton>
-          <Button keys={keysOf('leave')} onPress={onDone}>
-            Not now
-          </Button>
+          {onDone && (
+            <Button keys={keysOf('leave')} onPress={onDone}>
+              Not now
+            </Button>
+          )}
         </SheetFoot>
       )}
     </Sheet>

@@ -1,7 +1,5 @@
 /** The bill of a ticket: what it would say, issuing it, what was issued, and the money for it. */
 import { useState } from 'react';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery } from '../../client/use-app.ts';
 import { useFormat } from '../../client/use-shop.ts';
 import { ticketAddress } from '../../kit/addresses.ts';
@@ -10,10 +8,9 @@ import { ErrorNote } from '../../kit/notice.tsx';
 import { Waiting } from '../../kit/pane.tsx';
 import { Empty, PageName, Sheet, SheetFoot } from '../../kit/sheet.tsx';
 import css from './invoice-screen.module.css';
+import type { TicketOf } from './invoice-titles.ts';
 import { IssuedPane } from './parts/issued-pane.tsx';
 import { PreviewPane } from './parts/preview-pane.tsx';
-
-export type TicketOf = OutputOf<App['tickets/get-ticket']>;
 
 export function InvoiceScreen({ number }: { number: number }) {
   const ticket = useAppQuery('tickets/get-ticket', { number });

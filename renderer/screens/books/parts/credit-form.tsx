@@ -25,7 +25,7 @@ export function CreditForm({ invoice, onDone }: { invoice: Invoice; onDone: () =
   const sent = ids.filter((id) => typed.lines[id] !== undefined);
   const fields = command.error?.reply.fields ?? {};
   const errorOf = (id: number) =>
-    amountWrong(typed.lines[id], format.settings) ?? fields[`lines.${sent.indexOf(id)}.amount`];
+    amountWrong(typed.lines[id], format.settings) ?? fields[`lines.${(sent as readonly number[]).indexOf(id)}.amount`];
   const setLine = (id: number, text: string | undefined) =>
     set((before) => {
       const { [id]: _, ...rest } = before.lines;

@@ -12,7 +12,7 @@ import { Waiting } from '../../../kit/pane.tsx';
 import { type DrawnPaper, PaperPreview } from '../../../kit/paper-preview.tsx';
 import { PageName, Sheet, SheetBody, TitleBlock, TitleCell } from '../../../kit/sheet.tsx';
 import type { Invoice } from '../books-shapes.ts';
-import type { TicketOf } from '../invoice-screen.tsx';
+import { type TicketOf, titlesOf } from '../invoice-titles.ts';
 import css from './bill-page.module.css';
 import { CreditForm } from './credit-form.tsx';
 import { LineTable } from './line-table.tsx';
@@ -33,12 +33,12 @@ export function IssuedPane({ id, ticket, switcher }: Props) {
   useAct('leave', crediting ? () => setCrediting(false) : undefined);
   if (error) return <ErrorNote error={error} />;
   if (!invoice) return <Waiting />;
-  const titles = new Map(invoice.castings.map((one) => [one.id as number, one.words]));
+  const castings = titlesOf(ticket);
   const left = crediting ? (
     <CreditForm invoice={invoice} onDone={() => setCrediting(false)} />
   ) : (
     <Sheet title="Lines" note="issued, cannot be edited. Correct by credit note" end={switcher} scroll stop>
-      <LineTable lines={invoice.lines} titles={titles} />
+      <LineTable lines={invoice.lines} castings={castings} figures={invoice.bill.figures} />
     </Sheet>
   );
   return (

@@ -1,16 +1,21 @@
 /** The lines of a bill by casting, each with its working. */
 import { useFormat } from '../../../client/use-shop.ts';
-import { Tag } from '../../../kit/tag.tsx';
-import { groupByCasting, type InvoiceLine } from '../books-shapes.ts';
+import { type Metal, Tag } from '../../../kit/tag.tsx';
+import { type Bill, groupByCasting, type InvoiceLine } from '../books-shapes.ts';
 import css from './line-table.module.css';
+
+/** What each casting is, by its id. */
+export type CastingTitles = ReadonlyMap<number, Readonly<{ words: string; metal: Metal }>>;
 
 export function LineTable({
   lines,
-  titles,
+  castings,
+  figures,
 }: {
   lines: readonly InvoiceLine[];
-  /** What each casting is, by its id. */
-  titles: ReadonlyMap<number, string>;
+  castings: CastingTitles;
+  /** The sums of labour and parts, as the host made them. */
+  figures: Bill['figures'];
 }) {
   const format = useFormat();
   return (
@@ -37,7 +42,8 @@ export function LineTable({
                 'The ticket as a whole'
               ) : (
                 <>
-                  <Tag number={group.tag} /> {titles.get(group.castingId ?? 0)}
+                  <Tag number={group.tag} metal={castings.get(group.castingId ?? 0)?.metal} />{' '}
+                  {castings.get(group.castingId ?? 0)?.words}
                 </>
               )}
             </th>
@@ -56,6 +62,22 @@ export function LineTable({
           ))}
         </tbody>
       ))}
+      <tfoot>
+        <tr>
+          <th scope="row" colSpan={3}>
+            Labour
+          </th>
+          <td className={css.number}>{format.money(figures.labour)}</td>
+        </tr>
+        {figures.parts !== 0 && (
+          <tr>
+            <th scope="row" colSpan={3}>
+              Parts
+            </th>
+            <td className={css.number}>{format.money(figures.parts)}</td>
+          </tr>
+        )}
+      </tfoot>
     </table>
   );
 }

@@ -13,7 +13,7 @@ import { type DrawnPaper, PaperPreview } from '../../../kit/paper-preview.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { Empty, PageName, Sheet, SheetBody, TitleBlock, TitleCell } from '../../../kit/sheet.tsx';
 import type { Preview } from '../books-shapes.ts';
-import type { TicketOf } from '../invoice-screen.tsx';
+import { type TicketOf, titlesOf } from '../invoice-titles.ts';
 import css from './bill-page.module.css';
 import { LineTable } from './line-table.tsx';
 import { Sums } from './sums.tsx';
@@ -30,7 +30,7 @@ export function PreviewPane({ preview, ticket, switcher, onIssued }: Props) {
   const format = useFormat();
   const [depositing, setDepositing] = useState(false);
   const [receipt, setReceipt] = useState<DrawnPaper | null>(null);
-  const titles = new Map(ticket.castings.map((one) => [one.castingId as number, one.title]));
+  const castings = titlesOf(ticket);
   return (
     <div className={css.page}>
       <PageName>{`Bill of ticket ${ticket.number}`}</PageName>
@@ -55,7 +55,7 @@ export function PreviewPane({ preview, ticket, switcher, onIssued }: Props) {
           scroll
           stop
         >
-          <LineTable lines={preview.lines} titles={titles} />
+          <LineTable lines={preview.lines} castings={castings} figures={preview.bill.figures} />
         </Sheet>
         {receipt ? (
           <PaperPreview paper={receipt} acts={<Button onPress={() => setReceipt(null)}>Back</Button>} />
@@ -143,9 +143,11 @@ function Issue({ preview, onIssued }: Pick<Props, 'preview' | 'onIssued'>) {
           </Notice>
         )}
         {may.has('money:issue') && (
-          <GoButton wide keys={keysOf('go')} working={issue.pending} shut={shut} onPress={press}>
-            {asked ? `Yes, issue it for ${format.money(total)}` : act}
-          </GoButton>
+          <div className={css.act}>
+            <GoButton wide keys={keysOf('go')} working={issue.pending} shut={shut} onPress={press}>
+              {asked ? `Yes, issue it for ${format.money(total)}` : act}
+            </GoButton>
+          </div>
         )}
       </SheetBody>
     </>

@@ -1,4 +1,4 @@
-/** Sums of a bill down to what is to pay. Every figure comes from the host. */
+/** From the sum before tax down to what is to pay. Every figure comes from the host. */
 import { useFormat } from '../../../client/use-shop.ts';
 import type { Bill } from '../books-shapes.ts';
 import css from './sums.module.css';
@@ -24,24 +24,6 @@ export function Sums({
       <table className={css.sums}>
         <tbody>
           <tr>
-            <td>Labour</td>
-            <td>{format.money(figures.labour)}</td>
-          </tr>
-          {bill.derived.map((line) => (
-            <tr key={`${line.role}-${line.taxClass}-${line.words}`}>
-              <td>
-                {line.words} <small>{line.working}</small>
-              </td>
-              <td>{format.money(line.amount)}</td>
-            </tr>
-          ))}
-          {figures.parts !== 0 && (
-            <tr>
-              <td>Parts</td>
-              <td>{format.money(figures.parts)}</td>
-            </tr>
-          )}
-          <tr className={css.rule}>
             <td>Before tax</td>
             <td>{format.money(figures.beforeTax)}</td>
           </tr>

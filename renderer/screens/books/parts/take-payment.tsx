@@ -73,7 +73,7 @@ export function TakePayment({
       <Choice
         label="How they pay"
         quiet
-        columns={2}
+        columns={account ? 3 : 2}
         options={account ? [...KINDS, { value: 'account' as const, words: 'On account' }] : KINDS}
         value={typed.kind}
         onChange={(kind) => change({ kind })}
@@ -95,15 +95,17 @@ export function TakePayment({
             <Field label="Slip no." value={typed.slip} onChange={(slip) => change({ slip })} error={fields.words} />
           </div>
           <ErrorNote error={take.error ?? print.error} fieldsShown={['amount', 'apply.0.amount', 'kind', 'words']} />
-          <GoButton
-            wide
-            keys={keysOf('go')}
-            working={take.pending || print.pending}
-            shut={missing}
-            onPress={() => void run()}
-          >
-            {`Take${sum} and print receipt`}
-          </GoButton>
+          <div className={css.act}>
+            <GoButton
+              wide
+              keys={keysOf('go')}
+              working={take.pending || print.pending}
+              shut={missing}
+              onPress={() => void run()}
+            >
+              {`Take${sum} and print receipt`}
+            </GoButton>
+          </div>
         </>
       )}
     </div>

@@ -1,13 +1,15 @@
 /** What stands where: every place, and the things of the one chosen. */
+import { useState } from 'react';
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery } from '../../../client/use-app.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { Button } from '../../../kit/button.tsx';
+import { Choice } from '../../../kit/choice.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
-import { Empty, Sheet, SheetFoot } from '../../../kit/sheet.tsx';
+import { Empty, Sheet, SheetBody, SheetFoot } from '../../../kit/sheet.tsx';
 import { type Metal, Tag } from '../../../kit/tag.tsx';
 
 type Place = OutputOf<App['racks/list-places']>['places'][number];
@@ -27,13 +29,29 @@ function standing({ castings, containers }: Place): string {
 
 export function Places() {
   const { data, error, isPending } = useAppQuery('racks/list-places', {});
+  const [all, setAll] = useState(false);
   if (isPending) return <Waiting />;
   if (error) return <ErrorNote error={error} />;
+  const taken = data.places.filter((place) => place.castings + place.containers > 0);
+  const shown = all ? data.places : taken;
   return (
-    <Sheet title="What stands where" end={`${data.places.length} places`} scroll>
+    <Sheet title="What stands where" end={`${taken.length} of ${data.places.length} places taken`} scroll>
+      <SheetBody>
+        <Choice
+          quiet
+          label="Show"
+          options={[
+            { value: 'taken', words: 'where something stands' },
+            { value: 'all', words: 'every place' },
+          ]}
+          value={all ? 'all' : 'taken'}
+          onChange={(value) => setAll(value === 'all')}
+        />
+      </SheetBody>
+      {shown.length === 0 && data.places.length > 0 && <Empty>Nothing stands in a place.</Empty>}
       {data.places.length === 0 && <Empty>Places stand here once the owner has named them in Shop, Places.</Empty>}
       <Rows label="Places">
-        {data.places.map((place) => (
+        {shown.map((place) => (
           <Row
             key={place.placeId}
             href={placeAddress(place.code)}

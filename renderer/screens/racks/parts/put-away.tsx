@@ -95,9 +95,15 @@ export function PutAway() {
       </SheetBody>
       <SheetFoot>
         <GoButton keys={keysOf('go')} working={command.pending} shut={missing} onPress={() => void put()}>
-          {`Put ${count === 1 ? '1 piece' : `${count} pieces`} ${typed.place.trim() === '' ? 'away' : `in ${typed.place.trim()}`}`}
+          {putWords(count, typed.place.trim())}
         </GoButton>
       </SheetFoot>
     </Sheet>
   );
 }
+
+/** `Put 3 pieces in C-4-2`; `Put away` while nothing is read. */
+const putWords = (count: number, place: string): string =>
+  count === 0
+    ? 'Put away'
+    : `Put ${count} ${count === 1 ? 'piece' : 'pieces'} ${place === '' ? 'away' : `in ${place}`}`;

@@ -81,7 +81,7 @@ function Exemptions({ account }: { account: Account }) {
               one.inForce && one.ended === null ? (
                 <Button
                   working={end.pending}
-                  label={`Certificate ${one.certificateNo} ends today`}
+                  label={`Ends today: certificate ${one.certificateNo}`}
                   onPress={() => void end.send({ exemptionId: one.exemptionId, on: today })}
                 >
                   Ends today

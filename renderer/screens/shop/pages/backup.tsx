@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import type { App } from '#core/app-contract.ts';
 import type { OutputOf } from '#core/kernel/contract.ts';
 import { formatNumber } from '#core/kernel/format.ts';
-import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
+import { useAppCommand } from '../../../client/use-app.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { Button, GoButton } from '../../../kit/button.tsx';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
@@ -33,7 +33,7 @@ export function BackupPage() {
     <div className={css.two}>
       <BackupList backups={backups} at={at} onChoose={setAt} />
       <Sheet title="Keep a backup" scroll>
-        <MakeOne onMade={again} />
+        <MakeOne last={backups?.[0]} onMade={again} />
         <ErrorNote error={list.error} />
         {at !== null && (
           <>
@@ -80,15 +80,14 @@ function BackupList({
   );
 }
 
-function MakeOne({ onMade }: { onMade: () => void }) {
+function MakeOne({ last, onMade }: { last: Backup | undefined; onMade: () => void }) {
   const format = useFormat();
-  const last = useAppQuery('backup/get-last-backup', {}).data?.last;
   const make = useAppCommand('backup/make-backup');
   const [made, setMade] = useState<string | null>(null);
   return (
     <>
       <SheetBody>
-        <p>{last ? `The last backup is of ${format.at(last.at)}.` : 'No backup was made yet.'}</p>
+        <p>{last ? `The last backup is of ${format.at(last.at)}.` : 'No backup is kept yet.'}</p>
         <p>
           Copy the folder of the workspace to a stick or another computer as well: a backup beside the original burns
           with it.

@@ -124,7 +124,7 @@ function ClosedDays({ holidays }: { holidays: Holidays }) {
               one.day >= today && (
                 <Button
                   working={end.pending}
-                  label={`Open on ${one.words} after all`}
+                  label={`Open after all: ${one.words}`}
                   onPress={() => void end.send({ holiday: one.id })}
                 >
                   Open after all

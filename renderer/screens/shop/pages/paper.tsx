@@ -81,32 +81,45 @@ function NextNumbers({ numbers }: { numbers: Numbers }) {
   );
 }
 
+/** Series without a gap: once begun they go on by themselves. */
+const UNBROKEN: readonly Numbers[number]['series'][] = ['invoice', 'credit_note', 'receipt'];
+
 function NextNumber({ series, next, used }: Numbers[number]) {
+  if (!(used && UNBROKEN.includes(series))) return <NumberField series={series} next={next} />;
+  return (
+    <SheetBody>
+      <p>
+        <b>
+          {SERIES_WORDS[series]}, next {next}.
+        </b>{' '}
+        It runs without a gap since the first was given.
+      </p>
+    </SheetBody>
+  );
+}
+
+function NumberField({ series, next }: Pick<Numbers[number], 'series' | 'next'>) {
   const command = useAppCommand('shop/set-next-number');
   const [text, setText] = useState('');
   const read = readCount(text, 999_999_999);
   return (
     <SheetBody>
       <Field
-        label={`${SERIES_WORDS[series]}, next ${next}${used ? ', in use' : ''}`}
+        label={`${SERIES_WORDS[series]}, next ${next}`}
         inputMode="numeric"
         value={text}
         placeholder={String(next)}
         onChange={setText}
         error={command.error?.reply.fields?.next ?? command.error?.reply.message}
-        end={
-          <Button
-            working={command.pending}
-            shut={read === null ? ' ' : undefined}
-            label={`Set the next number of ${SERIES_WORDS[series]}`}
-            onPress={() =>
-              read !== null && void command.send({ series, next: read }).then((kept) => kept && setText(''))
-            }
-          >
-            Set
-          </Button>
-        }
       />
+      <Button
+        working={command.pending}
+        shut={read === null ? 'Write a number.' : undefined}
+        label={`Set the next number: ${SERIES_WORDS[series]}`}
+        onPress={() => read !== null && void command.send({ series, next: read }).then((kept) => kept && setText(''))}
+      >
+        Set the next number
+      </Button>
     </SheetBody>
   );
 }

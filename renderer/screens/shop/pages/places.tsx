@@ -53,7 +53,7 @@ export function PlacesPage() {
                 ) : (
                   <Button
                     working={retire.pending}
-                    label={`${one.code} is no place any more`}
+                    label={`No longer used: ${one.code}`}
                     onPress={() => void retire.send({ placeId: one.placeId, seenVersion: one.version })}
                   >
                     No longer used

@@ -47,7 +47,7 @@ export function FactorsPane({ rates, today }: { rates: Rates; today: string }) {
               one.until === null ? (
                 <Button
                   working={end.pending}
-                  label={`${one.code} ends after today`}
+                  label={`Ends today: ${one.code}`}
                   onPress={() => void end.send({ factor: one.id, seenVersion: one.version, until: today })}
                 >
                   Ends today

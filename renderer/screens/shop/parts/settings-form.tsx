@@ -40,11 +40,11 @@ export function SettingsForm({
     <FormSheet
       title={title}
       note={note}
-      act={`Keep ${count === 1 ? 'the change' : `${count} changes`}`}
+      act={count > 1 ? `Keep ${count} changes` : 'Keep the change'}
       command={command}
       shut={firstWrong ?? (count === 0 ? 'Nothing is changed.' : undefined)}
       fieldsShown={fields.map((field) => `changes.${field.key}`)}
-      onDone={() => set(() => NOTHING)}
+      onDone={count > 0 || firstWrong !== undefined ? () => set(() => NOTHING) : undefined}
       onGo={() => void command.send({ seenVersion: data.version, changes }).then((kept) => kept && set(() => NOTHING))}
     >
       <div className={columns.fields}>

@@ -50,7 +50,7 @@ export function TaxesPane({ rates, today }: { rates: Rates; today: string }) {
               one.until === null ? (
                 <Button
                   working={end.pending}
-                  label={`${one.words} ends after today`}
+                  label={`Ends today: ${one.words}`}
                   onPress={() => void end.send({ taxRate: one.id, seenVersion: one.version, until: today })}
                 >
                   Ends today

@@ -41,34 +41,54 @@ export function PieceEnds({
       </div>
     );
   }
+  const unsaid = items.filter((item) => !typed.items[item.itemId]?.fate);
+  const restStays = () =>
+    change({
+      items: {
+        ...typed.items,
+        ...Object.fromEntries(
+          unsaid.map((item) => [item.itemId, { ...NOTHING, ...typed.items[item.itemId], fate: 'in_casting' as const }]),
+        ),
+      },
+    });
   return (
-    <ul className={css.items} aria-label={`Pieces of ${row.label}`}>
-      {items.map((item) => {
-        const said = typed.items[item.itemId] ?? NOTHING;
-        const set = (changes: Partial<typeof said>) =>
-          change({ items: { ...typed.items, [item.itemId]: { ...said, ...changes } } });
-        const of = item.countNow ?? item.expected;
-        const short = said.fate !== null && of !== null && said.count !== null && said.count !== of;
-        return (
-          <li key={item.itemId}>
-            <Count
-              label={item.words}
-              note={item.countWords}
-              value={said.count ?? (said.fate === null ? null : of)}
-              of={of}
-              onChange={(count) => set({ count })}
-            />
-            <Choice
-              label={`Where ${item.words} ended`}
-              quiet
-              options={FATES}
-              value={said.fate}
-              onChange={(fate) => set({ fate })}
-            />
-            {short && <Field label={`Why ${item.words} differ`} value={said.why} onChange={(why) => set({ why })} />}
-          </li>
-        );
-      })}
-    </ul>
+    <>
+      {unsaid.length > 1 && (
+        <div className={css.shut}>
+          <span>
+            {unsaid.length} lines of {row.label} have no end yet.
+          </span>
+          <Button onPress={restStays}>All of them in the casting</Button>
+        </div>
+      )}
+      <ul className={css.items} aria-label={`Pieces of ${row.label}`}>
+        {items.map((item) => {
+          const said = typed.items[item.itemId] ?? NOTHING;
+          const set = (changes: Partial<typeof said>) =>
+            change({ items: { ...typed.items, [item.itemId]: { ...said, ...changes } } });
+          const of = item.countNow ?? item.expected;
+          const short = said.fate !== null && of !== null && said.count !== null && said.count !== of;
+          return (
+            <li key={item.itemId}>
+              <Count
+                label={item.words}
+                note={item.countWords}
+                value={said.count ?? (said.fate === null ? null : of)}
+                of={of}
+                onChange={(count) => set({ count })}
+              />
+              <Choice
+                label={`Where ${item.words} ended`}
+                quiet
+                options={FATES}
+                value={said.fate}
+                onChange={(fate) => set({ fate })}
+              />
+              {short && <Field label={`Why ${item.words} differ`} value={said.why} onChange={(why) => set({ why })} />}
+            </li>
+          );
+        })}
+      </ul>
+    </>
   );
 }
