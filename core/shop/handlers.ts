@@ -63,7 +63,7 @@ export const shop = implement(shopContract, {
         holidays: store.listHolidays(db),
         numbers: series.map((name) => ({
           series: name,
-          next: store.peekNumber(db, name),
+          next: store.nextNumber(db, name),
           used: store.isSeriesUsed(db, name),
         })),
         texts: TEXT_KINDS.flatMap((kind) => {

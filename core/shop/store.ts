@@ -179,17 +179,25 @@ export function setNextNumber(db: WriteDb, series: Series, next: number): void {
 }
 
 /**
- * Take the next number inside the issuing transaction. Ticket and tag skip numbers that were typed by hand; the unbroken
- * series (invoice, credit note, receipt) are always highest plus one.
+ * The number that would be given next. Ticket and tag skip numbers that were typed by hand; the unbroken series (invoice,
+ * credit note, receipt) are always highest plus one.
  */
-export function takeNumber(db: WriteDb, series: Series): number {
+export function nextNumber(db: ReadDb, series: Series): number {
   const [table, column] = NUMBERED[series];
-  const highest = db.sql<{ n: number | null }>(`SELECT MAX(${column}) AS n FROM ${table}`)[0]?.n ?? null;
-  if (series !== 'ticket' && series !== 'tag') return highest === null ? peekNumber(db, series) : highest + 1;
+  if (series !== 'ticket' && series !== 'tag') {
+    const highest = db.sql<{ n: number | null }>(`SELECT MAX(${column}) AS n FROM ${table}`)[0]?.n ?? null;
+    return highest === null ? peekNumber(db, series) : highest + 1;
+  }
   let next = peekNumber(db, series);
   const isUsed = () => db.sql(`SELECT 1 FROM ${table} WHERE ${column} = ?`, next).length > 0;
   while (isUsed()) next += 1;
-  setNextNumber(db, series, next + 1);
+  return next;
+}
+
+/** Take the next number inside the issuing transaction. */
+export function takeNumber(db: WriteDb, series: Series): number {
+  const next = nextNumber(db, series);
+  if (series === 'ticket' || series === 'tag') setNextNumber(db, series, next + 1);
   return next;
 }
 

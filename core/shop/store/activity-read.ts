@@ -53,8 +53,8 @@ export function findLastBackup(db: ReadDb): { at: string; file: string; bytes: n
       .selectFrom('activity as a')
       .innerJoin('activity_text as t', 't.activity_id', 'a.id')
       .select(['a.at', 't.body'])
-      .where('a.subject_table', '=', 'backup')
-      .where('a.subject_id', '=', 1)
+      // Looking at the list and restoring stand under the same subject.
+      .where('a.command', '=', 'backup/make-backup')
       .orderBy('a.id', 'desc')
       .limit(1),
   );
