@@ -188,7 +188,7 @@ function notReached(contacts: readonly ContactFact[]): ContactFact | undefined {
 }
 
 /** When they were told it is ready; a signature later than that must be told anew. */
-function toldAt({ contacts, signOffs }: TicketFacts): ContactFact['at'] | null {
+export function toldAt({ contacts, signOffs }: TicketFacts): ContactFact['at'] | null {
   const told = contacts.findLast((contact) => contact.about === 'ready' && contact.reached);
   const signed = signOffs.filter((s) => !s.reopened).map((s) => s.at);
   return told && signed.every((at) => at <= told.at) ? told.at : null;

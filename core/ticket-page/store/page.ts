@@ -11,6 +11,7 @@ import { readPriceBook } from '../../lines/store/price-book.ts';
 import { readTicketMoney } from '../../lines/store/ticket-money.ts';
 import { readIdentities } from '../../racks/store/goods.ts';
 import { partWord } from '../../state/compute/goods.ts';
+import { toldAt } from '../../state/compute/rows.ts';
 import { chipsOfToday, isLate, type TicketNow, ticketNow } from '../../state/compute/tickets.ts';
 import { loadFacts } from '../../state/store/load-facts.ts';
 import { getTicket, type TicketRow } from '../../tickets/store.ts';
@@ -195,8 +196,11 @@ function nextSteps(row: TicketRow, now: TicketNow, questions: number): Page['nex
   const unasked = facts.lines.some(
     (line) => !line.withdrawn && answerOnLine(facts.answers, line.id) === null && !line.asked && !line.covered,
   );
-  if (unasked && !over) steps.push({ words: 'Send an estimate', go: 'estimate' });
-  if (has('ready')) steps.push({ words: 'Invoice', go: 'invoice' }, { words: 'Tell the customer', go: 'tell' });
+  const ready = has('ready');
+  // The work is done: what is past the estimate is spoken about when they are told.
+  if (unasked && !over && !ready) steps.push({ words: 'Send an estimate', go: 'estimate' });
+  if (ready && toldAt(facts) === null) steps.push({ words: 'Tell the customer', go: 'tell' });
+  if (ready) steps.push({ words: 'Invoice', go: 'invoice' });
   if (has('ready', 'invoiced', 'paid')) steps.push({ words: 'Hand over', go: 'release' });
   if (facts.promises.length === 0 && has('checked in', 'approved', 'in work', 'waiting approval'))
     steps.push({ words: 'Promise a day', go: 'promise' });
