@@ -63,15 +63,16 @@ export function isOptionLost(option: number | null, facts: TicketFacts): boolean
 const isOf = (question: QuestionFact, option: number | null): boolean =>
   option !== null && question.options.includes(option);
 
-/** Questions asked and not answered: the last estimate, and every added work. An answer taken back asks again. */
+/**
+ * Questions asked and not answered: the last estimate, and every added work. An answer taken back asks again. A ticket that
+ * is declined, given up or all out of the house asks nothing any more.
+ */
 function unansweredOf(facts: TicketFacts): Unanswered[] {
+  if (isOver(facts)) return [];
   const standing = standingAnswers(facts.answers);
   const result: Unanswered[] = [];
   const last = facts.estimates.at(-1);
-  const answered = standing.some(
-    (a) => (a.about === 'estimate' || a.about === 'ceiling') && last !== undefined && a.at >= last.sentAt,
-  );
-  if (last && !answered) {
+  if (last && !isAnswered(last, facts, standing)) {
     result.push({
       kind: 'estimate',
       id: last.id,
@@ -88,4 +89,21 @@ function unansweredOf(facts: TicketFacts): Unanswered[] {
     result.push({ kind: 'added work', id, number, askedAt, until, words });
   }
   return result;
+}
+
+function isOver({ ticket, castings, containers, disposed }: TicketFacts): boolean {
+  if (ticket.declinedAt !== null || ticket.abandonedAt !== null || disposed) return true;
+  const things = [...castings, ...containers];
+  return things.length > 0 && things.every((thing) => thing.outAt !== null);
+}
+
+/** Answered since it was sent; or a ceiling stands and the whole of it, with tax, stays below what is agreed. */
+function isAnswered(
+  estimate: TicketFacts['estimates'][number],
+  { authorised }: TicketFacts,
+  standing: readonly TicketFacts['answers'][number][],
+): boolean {
+  const ceiling = standing.some((a) => a.about === 'ceiling' && a.answer === 'yes');
+  if (ceiling && estimate.total <= authorised) return true;
+  return standing.some((a) => (a.about === 'estimate' || a.about === 'ceiling') && a.at >= estimate.sentAt);
 }

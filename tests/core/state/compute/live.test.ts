@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Cents } from '#core/kernel/units.ts';
 import { isDeclined, isLive, isOptionLost, know } from '#core/state/compute/live.ts';
-import { answer, at, factsOf, line, onDay, operation, question } from '../builders.ts';
+import { answer, at, casting, factsOf, line, onDay, operation, question } from '../builders.ts';
 
 const estimate = (revision: number, minute: number) => ({
   id: revision,
@@ -25,6 +25,22 @@ describe('know', () => {
     const ceiling = (minute: number) => [answer({ about: 'ceiling', question: null, at: at(minute) })];
     expect(unanswered({ estimates: [estimate(1, 9)], answers: ceiling(10) })).toEqual([]);
     expect(unanswered({ estimates: [estimate(1, 9)], answers: ceiling(8) })).toEqual(['Estimate 1']);
+  });
+
+  it('needs no answer while a ceiling agreed before covers the whole estimate', () => {
+    const answers = [answer({ about: 'ceiling', question: null, at: at(8) })];
+    expect(unanswered({ estimates: [estimate(1, 9)], answers, authorised: 37_594 as Cents })).toEqual([]);
+    expect(unanswered({ estimates: [estimate(1, 9)], answers, authorised: 37_593 as Cents })).toEqual(['Estimate 1']);
+  });
+
+  it('asks nothing any more once it is declined or all of it is out', () => {
+    const { ticket } = factsOf({});
+    const out = casting({ outAt: at(90) });
+    expect(unanswered({ estimates: [estimate(1, 9)], ticket: { ...ticket, declinedAt: at(60) } })).toEqual([]);
+    expect(unanswered({ estimates: [estimate(1, 9)], castings: [out] })).toEqual([]);
+    expect(unanswered({ estimates: [estimate(1, 9)], castings: [out, casting({ id: 2 as never })] })).toEqual([
+      'Estimate 1',
+    ]);
   });
 
   it('asks again when the answer was taken back', () => {
