@@ -34,13 +34,10 @@ describe('know', () => {
   });
 
   it('asks nothing any more once it is declined or all of it is out', () => {
-    const { ticket } = factsOf({});
-    const out = casting({ outAt: at(90) });
-    expect(unanswered({ estimates: [estimate(1, 9)], ticket: { ...ticket, declinedAt: at(60) } })).toEqual([]);
+    const out = casting(1, { outAt: at(90) });
+    expect(unanswered({ estimates: [estimate(1, 9)], ticket: { declinedAt: at(60) } })).toEqual([]);
     expect(unanswered({ estimates: [estimate(1, 9)], castings: [out] })).toEqual([]);
-    expect(unanswered({ estimates: [estimate(1, 9)], castings: [out, casting({ id: 2 as never })] })).toEqual([
-      'Estimate 1',
-    ]);
+    expect(unanswered({ estimates: [estimate(1, 9)], castings: [out, casting(2)] })).toEqual(['Estimate 1']);
   });
 
   it('asks again when the answer was taken back', () => {
