@@ -81,7 +81,7 @@ export function TitleBlock({
   children: React.ReactNode;
 }) {
   return (
-    <dl className={css.block} style={{ gridTemplateColumns: columns }}>
+    <dl className={css.block} style={{ '--columns': columns } as React.CSSProperties}>
       {children}
     </dl>
   );
