@@ -1,6 +1,7 @@
 /** Castings on a ticket: identity, metal, what came with them, containers, condition. */
 import { z } from 'zod';
-import { CASTING_KINDS, ContainerView, ItemView, MATERIALS, NewContainer, NewItem } from '../intake/contract.ts';
+import { CASTING_KINDS } from '../catalogue/contract/entries.ts';
+import { ContainerView, ItemView, MATERIALS, NewContainer, NewItem } from '../intake/contract.ts';
 import { command, query } from '../kernel/contract.ts';
 import { GramsSchema, idOf, MomentSchema, optionalWords, words } from '../kernel/schemas.ts';
 import { MetalSchema } from '../state/contract.ts';

@@ -1,18 +1,9 @@
 /** What came with a casting: lines of the arrival list, counts, bags and trays, and where every piece ended. */
 import { z } from 'zod';
+import { CASTING_KINDS } from '../catalogue/contract/entries.ts';
 import { command, query } from '../kernel/contract.ts';
 import { GramsSchema, idOf, MomentSchema, optionalWords, words } from '../kernel/schemas.ts';
 
-export const CASTING_KINDS = [
-  'head',
-  'block',
-  'intake_manifold',
-  'exhaust_manifold',
-  'crank',
-  'rod_set',
-  'flywheel',
-  'cover',
-] as const;
 export const MATERIALS = ['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other', 'not_known'] as const;
 const CONTAINER_KINDS = ['bag', 'tray', 'board', 'box', 'basket', 'pallet'] as const;
 const OWNER_MARKS = ['ours_with_casting', 'customers_own', 'new', 'old_return'] as const;

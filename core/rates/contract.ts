@@ -1,5 +1,6 @@
 /** Prices, factors and taxes with the day they begin. A change here touches no line of any ticket. */
 import { z } from 'zod';
+import { CASTING_KINDS } from '../catalogue/contract/entries.ts';
 import { command, query } from '../kernel/contract.ts';
 import {
   BasisPointsSchema,
@@ -16,16 +17,6 @@ import { FACTOR_FACTS, STANDARD_LIST, TAX_CLASSES } from './compute.ts';
 export const TaxClassSchema = z.enum(TAX_CLASSES);
 const ChargeUnit = z.string();
 
-const CASTING_KINDS = [
-  'head',
-  'block',
-  'intake_manifold',
-  'exhaust_manifold',
-  'crank',
-  'rod_set',
-  'flywheel',
-  'cover',
-] as const;
 const NotNegative = 'A price is not below 0.';
 /** A price a person types: 0 to a million. More is a slip of the finger, and sums of it would not be exact any more. */
 export const TypedPrice = PriceE4Schema.refine((value) => value >= 0, NotNegative).refine(

@@ -10,7 +10,7 @@ import {
   words,
 } from '../../kernel/schemas.ts';
 
-const CASTING_KINDS = [
+export const CASTING_KINDS = [
   'head',
   'block',
   'intake_manifold',
