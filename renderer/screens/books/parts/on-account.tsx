@@ -64,8 +64,8 @@ export function OnAccount({
           />
         ))}
       </Rows>
-      <SheetHead title="Receipts of this ticket" />
-      <ReceiptRows wish={{ ticketId: invoice.ticketId }} onPaper={onPaper} />
+      <SheetHead title="Receipts of this customer" />
+      <ReceiptRows wish={{ customerId: invoice.customerId }} onPaper={onPaper} />
       <ErrorNote error={apply.error ?? error} />
       <div className={css.bottom}>
         {may.has('money:credit') && <Button onPress={onCredit}>Credit note</Button>}

@@ -68,7 +68,7 @@ function BackupList({
           <Row
             key={one.file}
             title={<b>{format.at(one.at)}</b>}
-            note={`${one.file}, ${one.why}`}
+            note={one.file}
             end={sizeWords(one.bytes, format.settings.language)}
             endNote="restore"
             selected={one.file === at}

@@ -40,10 +40,14 @@ export function CastingTypesPage() {
               key={one.id}
               title={
                 <>
-                  <b>{one.code}</b> {one.name}
+                  <b>{one.code}</b> {one.name.replace(one.code, '').trim()}
                 </>
               }
-              note={[one.engineType?.words, one.castingNumberPattern, one.private && 'described at check-in']
+              note={[
+                one.engineType?.words !== one.name && one.engineType?.words,
+                one.castingNumberPattern,
+                one.private && 'described at check-in',
+              ]
                 .filter(Boolean)
                 .join(', ')}
               end={one.usualWeight === null ? '' : formatWeight(one.usualWeight as Grams, format.settings)}
