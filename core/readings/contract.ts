@@ -204,6 +204,12 @@ export const readingsContract = {
     input: z.strictObject({ casting: idOf<'casting'>() }),
     output: z.custom<readonly LimitListed[]>(),
   }),
+  /** Limits of the catalogue that count for a casting type today: its own, those of its engine and of the shop. */
+  'limits/list-catalogue': query({
+    may: 'catalogue:see',
+    input: z.strictObject({ castingType: idOf<'casting_type'>() }),
+    output: z.custom<readonly LimitListed[]>(),
+  }),
   /** A second person has compared the figure with its source. */
   'limits/check-limit': command({
     may: 'floor:work',

@@ -72,7 +72,12 @@ const NEEDS = {
 
 export const limitHandlers: Pick<
   Handlers<typeof readingsContract>,
-  'limits/add-limit' | 'limits/add-job-limit' | 'limits/list-resolved' | 'limits/check-limit' | 'limits/choose-limit'
+  | 'limits/add-limit'
+  | 'limits/add-job-limit'
+  | 'limits/list-resolved'
+  | 'limits/list-catalogue'
+  | 'limits/check-limit'
+  | 'limits/choose-limit'
 > = {
   'limits/add-limit': {
     run(input, { db, today }) {
@@ -133,6 +138,16 @@ export const limitHandlers: Pick<
         }
       }
       return listed;
+    },
+  },
+  'limits/list-catalogue': {
+    run({ castingType }, { db, today }) {
+      return store.listCatalogueLimits(db, castingType, today).map(({ words, ...limit }) => ({
+        ...showLimit({ limit, setAside: null, chosen: null }, limit.side),
+        quantity: limit.quantity,
+        words,
+        stage: limit.stage,
+      }));
     },
   },
   'limits/check-limit': {

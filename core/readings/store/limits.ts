@@ -1,7 +1,7 @@
 /** Reads and writes limits, their checks and a lead's choices. */
 import type { ReadDb, WriteDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
-import type { CastingId, LimitId, TicketId } from '../../kernel/ids.ts';
+import type { CastingId, Id, LimitId, TicketId } from '../../kernel/ids.ts';
 import { isUnitCode } from '../../kernel/measure-units.ts';
 import type { Limit, LimitChoice } from '../compute/model.ts';
 
@@ -66,6 +66,27 @@ export function listLimitsFor(db: ReadDb, { casting, ticket, castingType, engine
     day,
   );
   return rows.map(asLimit);
+}
+
+/** Limits of the catalogue for a type on a day, those that another one replaced left out; by quantity, then the newest first. */
+export function listCatalogueLimits(
+  db: ReadDb,
+  castingType: Id<'casting_type'>,
+  day: Day,
+): (Limit & Readonly<{ words: string }>)[] {
+  const rows = db.sql<LimitSql & { words: string }>(
+    `SELECT ${COLUMNS}, q.words FROM limit_row l JOIN quantity q ON q.id = l.quantity_id
+     WHERE l.ticket_id IS NULL AND l.casting_id IS NULL AND l.from_on <= ?
+       AND (l.casting_type_id = ? OR l.engine_type_id = (SELECT engine_type_id FROM casting_type WHERE id = ?)
+         OR (l.casting_type_id IS NULL AND l.engine_type_id IS NULL))
+       AND NOT EXISTS (SELECT 1 FROM limit_row r WHERE r.replaces_id = l.id AND r.from_on <= ?)
+     ORDER BY q.id, l.stage DESC, l.from_on DESC, l.id DESC`,
+    day,
+    castingType,
+    castingType,
+    day,
+  );
+  return rows.map((row) => ({ ...asLimit(row), words: row.words }));
 }
 
 /** One limit with who typed it, or undefined. */

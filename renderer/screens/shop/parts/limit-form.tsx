@@ -3,12 +3,12 @@ import { useState } from 'react';
 import type { App } from '#core/app-contract.ts';
 import { QUANTITIES } from '#core/catalogue/compute/quantities.ts';
 import type { InputOf } from '#core/kernel/contract.ts';
-import { useAppCommand } from '../../../client/use-app.ts';
+import { useAppCommand, useAppQuery } from '../../../client/use-app.ts';
 import { useTyped } from '../../../client/use-draft.ts';
 import { Choice } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
 import { FormSheet } from '../../../kit/form-sheet.tsx';
-import { Notice } from '../../../kit/notice.tsx';
+import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Suggest } from '../../../kit/suggest.tsx';
 import css from '../pages/columns.module.css';
 import type { CastingType } from './arrival-typed.ts';
@@ -82,7 +82,7 @@ export function LimitForm({ type }: { type: CastingType }) {
   };
   return (
     <FormSheet
-      title="Add a limit"
+      title="Limits"
       note={type.code}
       act="Add the limit"
       command={command}
@@ -91,6 +91,7 @@ export function LimitForm({ type }: { type: CastingType }) {
       onDone={() => set(() => EMPTY)}
       onGo={() => void send()}
     >
+      <LimitsKept castingType={type.id} />
       <p>No figure is ever filled in by the program: write it as the source prints it, and name the source.</p>
       <Choice<For>
         label="It is for"
@@ -175,3 +176,46 @@ export function LimitForm({ type }: { type: CastingType }) {
     </FormSheet>
   );
 }
+
+/** What judges this type today, each with its source. */
+function LimitsKept({ castingType }: { castingType: number }) {
+  const { data, error } = useAppQuery('limits/list-catalogue', { castingType });
+  if (error) return <ErrorNote error={error} />;
+  if (!data) return null;
+  if (data.length === 0) return <p>No limit of this type is known yet.</p>;
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">What is measured</th>
+          <th scope="col">Limit</th>
+        </tr>
+      </thead>
+      <tbody>
+        {data.map((one) => (
+          <tr key={one.id}>
+            <td>
+              {one.words}, {one.stage === 'before' ? 'as found' : 'after'}
+              <small>
+                {FOR_WORDS[one.forWhat]}: {one.source}
+                {one.notes.length > 0 && `. ${one.notes.join(', ')}`}
+              </small>
+            </td>
+            <td>
+              {one.text || one.targetText} {one.unit} {SIDE_WORDS[one.side]}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const FOR_WORDS = {
+  casting_type: 'this type',
+  engine_type: 'its engine',
+  shop: 'every casting',
+  customer_instruction: 'the customer',
+  this_job: 'one job',
+} as const;
+const SIDE_WORDS = { any: '', I: 'intake', E: 'exhaust' } as const;

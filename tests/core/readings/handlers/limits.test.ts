@@ -175,3 +175,41 @@ describe('limits/list-resolved', () => {
     expect(limits.every((it) => it.source.length > 0)).toBe(true);
   });
 });
+
+describe('limits/list-catalogue', () => {
+  it('names the limits of a type with their source, and drops the one that another replaced', async () => {
+    const shop = await startMeasuring();
+    const { types } = await shop.send('operations/list-casting-types', {}, { as: 'OB' });
+    const castingType = types.find((one) => one.code === 'LO-4')?.id as never;
+    const list = () => shop.send('limits/list-catalogue', { castingType }, { as: 'TV' });
+    const before = await list();
+    const limit = {
+      for: 'casting_type',
+      castingType,
+      quantity: 'guide-clearance',
+      stage: 'after',
+      unit: 'in',
+      sourceWords: 'shop sheet 12',
+    } as const;
+
+    const first = await shop.send('limits/add-limit', { ...limit, high: '.0040' } as never, { as: 'OB' });
+    await shop.send('limits/add-limit', { ...limit, high: '.0035', replaces: first.limit } as never, { as: 'OB' });
+    const added = (await list()).filter((one) => !before.some((known) => known.id === one.id));
+
+    expect(added).toMatchObject([
+      { quantity: 'guide-clearance', text: 'at most .0035', source: 'shop sheet 12', forWhat: 'casting_type' },
+    ]);
+  });
+
+  it('keeps the limits of another type apart', async () => {
+    const shop = await startMeasuring();
+    const { types } = await shop.send('operations/list-casting-types', {}, { as: 'OB' });
+    const idOf = (code: string) => types.find((one) => one.code === code)?.id as never;
+    const other = await shop.send('limits/list-catalogue', { castingType: idOf('CF-4') }, { as: 'TV' });
+    const own = await shop.send('limits/list-catalogue', { castingType: idOf('LO-4') }, { as: 'TV' });
+    const ofType = (list: typeof own) => list.filter((one) => one.forWhat !== 'shop').map((one) => one.id);
+
+    expect(ofType(own).length).toBeGreaterThan(0);
+    expect(ofType(own).filter((id) => ofType(other).includes(id))).toEqual([]);
+  });
+});
