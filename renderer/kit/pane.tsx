@@ -29,19 +29,28 @@ export function PageRefused({ error, onAgain }: { error: RequestRefused; onAgain
   );
 }
 
-type CatchState = { broken: boolean };
+type CatchState = { broken: boolean; outdated: boolean };
+
+/** What browsers say when a page's own file is gone, as after an update of the program. */
+const FILE_GONE = /dynamically imported module|module script/i;
 
 class Catch extends Component<{ children: ReactNode }, CatchState> {
-  override state: CatchState = { broken: false };
+  override state: CatchState = { broken: false, outdated: false };
 
-  static getDerivedStateFromError(): CatchState {
-    return { broken: true };
+  static getDerivedStateFromError(error: unknown): CatchState {
+    return { broken: true, outdated: error instanceof Error && FILE_GONE.test(error.message) };
   }
+
+  /** A file that is gone does not come back by asking again: the whole page is loaded anew. */
+  readonly again = (): void => {
+    if (this.state.outdated) window.location.reload();
+    else this.setState({ broken: false, outdated: false });
+  };
 
   override render(): ReactNode {
     if (!this.state.broken) return this.props.children;
     return (
-      <Notice kind="wrong" acts={<Button onPress={() => this.setState({ broken: false })}>Show again</Button>}>
+      <Notice kind="wrong" acts={<Button onPress={this.again}>Show again</Button>}>
         <b>This part could not be shown.</b> Nothing you typed is lost.
       </Notice>
     );
