@@ -99,6 +99,29 @@ describe('backup/get-last-backup', () => {
       last: { at: '2026-03-09T14:00:00.000Z', file: 'backups/test.sqlite', bytes: 1 },
     });
   });
+
+  it('is still told after somebody looked at the list', async () => {
+    const { send } = await startTestHost();
+    await send('backup/make-backup', {});
+
+    await send('backup/list-backups', {});
+
+    expect((await send('backup/get-last-backup', {})).last?.file).toBe('backups/test.sqlite');
+  });
+});
+
+describe('shop/get-settings', () => {
+  it('says the number that is given next, also of a series that runs without a gap', async () => {
+    const { send } = await startTestHost();
+    const next = async () =>
+      (await send('shop/get-settings', {})).numbers.find((one) => one.series === 'receipt')?.next;
+    const first = (await next()) ?? 0;
+
+    const taken = await send('payments/take-payment', { customerId: 1, kind: 'cash', amount: 5000 } as never);
+
+    expect(taken.receiptNumber).toBe(first);
+    expect(await next()).toBe(first + 1);
+  });
 });
 
 describe('backup/list-backups', () => {

@@ -15,7 +15,7 @@ import { type Metal, Tag } from '../../../kit/tag.tsx';
 type Place = OutputOf<App['racks/list-places']>['places'][number];
 export type Thing = OutputOf<App['racks/list-place']>['things'][number];
 
-export const placeAddress = (code: string): string => `#/racks/place/${encodeURIComponent(code)}`;
+const placeAddress = (code: string): string => `#/racks/place/${encodeURIComponent(code)}`;
 
 /** `3 castings, 5 bags`; `nothing`. */
 function standing({ castings, containers }: Place): string {
@@ -89,7 +89,7 @@ export function PlacePane({ code }: { code: string }) {
 }
 
 /** The metal of a thing from its word; a bag has none. */
-export const metalOfWord = (thing: Thing): Metal | undefined => {
+const metalOfWord = (thing: Thing): Metal | undefined => {
   if (thing.castingId === null || thing.containerId !== null) return undefined;
   const word = thing.metalWord?.toLowerCase();
   return word === 'iron' || word === 'aluminium' ? word : word === 'other metal' ? 'other' : 'not_known';

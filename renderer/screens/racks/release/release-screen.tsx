@@ -16,6 +16,7 @@ import { UnpaidForm } from './parts/unpaid-form.tsx';
 import { type Signed, WhoTakes } from './parts/who-takes.tsx';
 import css from './release-screen.module.css';
 import {
+  type Change,
   EMPTY_RELEASE,
   isRelease,
   leaving,
@@ -114,7 +115,7 @@ function ReleaseOf({ page }: { page: ReleasePage }) {
 type HandOverProps = Readonly<{
   page: ReleasePage;
   typed: ReleaseTyped;
-  change: (changes: Partial<ReleaseTyped>) => void;
+  change: Change;
   signed: Signed;
   onSigned: (signed: Signed) => void;
   input: ReturnType<typeof releaseInput>;

@@ -25,6 +25,9 @@ export type ReleaseTyped = Readonly<{
   unworkedWhy: string;
 }>;
 
+/** Takes over what a part of the page changed. */
+export type Change = (changes: Partial<ReleaseTyped>) => void;
+
 export const EMPTY_RELEASE: ReleaseTyped = {
   out: {},
   why: {},

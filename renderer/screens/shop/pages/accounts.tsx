@@ -1,7 +1,7 @@
 /** Customers' terms: the kinds of terms the shop gives, whom they stand with, stops and exemptions. */
 import { useState } from 'react';
 import type { App } from '#core/app-contract.ts';
-import type { InputOf, OutputOf } from '#core/kernel/contract.ts';
+import type { InputOf } from '#core/kernel/contract.ts';
 import { useAppCommand, useAppQuery, useClient } from '../../../client/use-app.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { customerAddress } from '../../../kit/addresses.ts';
@@ -16,9 +16,9 @@ import { Empty, Sheet, SheetBody, SheetFoot, SheetHead } from '../../../kit/shee
 import { Hold } from '../../../kit/state.tsx';
 import { AccountTerms } from '../parts/account-terms.tsx';
 import { AddExemption } from '../parts/add-exemption.tsx';
+import type { Account } from '../shop-shapes.ts';
 import css from './columns.module.css';
 
-export type Account = OutputOf<App['customers/get-customer']>;
 type TermsKind = InputOf<App['customers/add-terms']>['kind'];
 
 export function AccountsPage() {

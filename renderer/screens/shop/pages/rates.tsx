@@ -1,7 +1,5 @@
 /** Prices, factors and taxes, each from a day on. A change here touches no line of any ticket. */
 import { useState } from 'react';
-import type { App } from '#core/app-contract.ts';
-import type { OutputOf } from '#core/kernel/contract.ts';
 import { useAppQuery, useClient } from '../../../client/use-app.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { Choice } from '../../../kit/choice.tsx';
@@ -13,9 +11,8 @@ import { Empty, Sheet } from '../../../kit/sheet.tsx';
 import { FactorsPane } from '../parts/factors-pane.tsx';
 import { PriceForm, type PriceOf } from '../parts/price-form.tsx';
 import { TaxesPane } from '../parts/taxes-pane.tsx';
+import type { Rates } from '../shop-shapes.ts';
 import css from './columns.module.css';
-
-export type Rates = OutputOf<App['rates/list-rates']>;
 
 const KIND_WORDS: Readonly<Record<string, string>> = {
   head: 'head',
@@ -29,7 +26,7 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** Operations and packages alike: what is priced, and the price of the day. */
-export function pricedRows(rates: Rates): readonly PriceOf[] {
+function pricedRows(rates: Rates): readonly PriceOf[] {
   return [
     ...rates.operations.map((one) => ({
       ...one,

@@ -10,7 +10,7 @@ import { Field } from '../../../kit/field.tsx';
 import { FormSheet } from '../../../kit/form-sheet.tsx';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Suggest } from '../../../kit/suggest.tsx';
-import type { Account } from '../pages/accounts.tsx';
+import type { Account } from '../shop-shapes.ts';
 
 export function AccountTerms({ account, onDone }: { account: Account; onDone: () => void }) {
   const format = useFormat();

@@ -6,7 +6,7 @@ import { Field } from '../../../kit/field.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { SheetBody } from '../../../kit/sheet.tsx';
 import { Suggest } from '../../../kit/suggest.tsx';
-import type { Account } from '../pages/accounts.tsx';
+import type { Account } from '../shop-shapes.ts';
 
 export function AddExemption({ account, today }: { account: Account; today: string }) {
   const command = useAppCommand('customers/add-exemption');

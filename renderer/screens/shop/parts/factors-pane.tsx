@@ -10,7 +10,7 @@ import { Field } from '../../../kit/field.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { Empty, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
-import type { Rates } from '../pages/rates.tsx';
+import type { Rates } from '../shop-shapes.ts';
 
 /** What a factor may ask, with the answers it may want. */
 const FACTS = {

@@ -12,7 +12,7 @@ import { Field } from '../../../kit/field.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
 import { Empty, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
-import type { Rates } from '../pages/rates.tsx';
+import type { Rates } from '../shop-shapes.ts';
 
 type TaxClass = InputOf<App['rates/set-tax-rate']>['classes'][number];
 

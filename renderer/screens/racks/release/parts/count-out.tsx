@@ -5,6 +5,7 @@ import { readCount } from '../../../../kit/count.tsx';
 import { Field } from '../../../../kit/field.tsx';
 import { Tag } from '../../../../kit/tag.tsx';
 import {
+  type Change,
   type Outcome,
   openItems,
   outcomeOf,
@@ -15,8 +16,6 @@ import {
 } from '../release-typed.ts';
 import css from './count-out.module.css';
 import { PieceEnds } from './piece-ends.tsx';
-
-export type Change = (changes: Partial<ReleaseTyped>) => void;
 
 const metalOf = (row: ReleaseRow) => (row.containerId === null ? (row.metal?.class ?? 'not_known') : undefined);
 

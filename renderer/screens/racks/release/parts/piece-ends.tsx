@@ -4,8 +4,7 @@ import { Button } from '../../../../kit/button.tsx';
 import { Choice } from '../../../../kit/choice.tsx';
 import { Count } from '../../../../kit/count.tsx';
 import { Field } from '../../../../kit/field.tsx';
-import type { Fate, ReleaseItem, ReleaseRow, ReleaseTyped } from '../release-typed.ts';
-import type { Change } from './count-out.tsx';
+import type { Change, Fate, ReleaseItem, ReleaseRow, ReleaseTyped } from '../release-typed.ts';
 import css from './piece-ends.module.css';
 
 const FATES: readonly Readonly<{ value: Fate; words: string }>[] = [

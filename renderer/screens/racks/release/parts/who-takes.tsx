@@ -7,8 +7,7 @@ import { Field } from '../../../../kit/field.tsx';
 import { ErrorNote } from '../../../../kit/notice.tsx';
 import { Signature } from '../../../../kit/signature.tsx';
 import { Suggest } from '../../../../kit/suggest.tsx';
-import { type Proof, type ReleasePage, type ReleaseTyped, wantsUnworked } from '../release-typed.ts';
-import type { Change } from './count-out.tsx';
+import { type Change, type Proof, type ReleasePage, type ReleaseTyped, wantsUnworked } from '../release-typed.ts';
 
 export type Signed = Readonly<{ sha256: string | null; onPaper: boolean }>;
 
