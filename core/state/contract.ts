@@ -188,6 +188,9 @@ export const BenchSchema = z.object({
   tag: z.int(),
   customer: z.string(),
   kind: z.string(),
+  position: z.enum(['left', 'right', 'front_bank', 'rear_bank', 'single', 'not_known']),
+  /** How the engine numbers its cylinders, so that the drawing reads as the tables do: "L:1,2,3 R:4,5,6". */
+  numbering: z.string().nullable(),
   /** "RIGHT, head 2 of 2". */
   placeWords: z.string(),
   /** "V6 DOHC head"; the type's name. */

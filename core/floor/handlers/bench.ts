@@ -80,6 +80,8 @@ function pageOf(ctx: QueryCtx, head: store.BenchHead, now: TicketNow): Page {
     tag: head.tag_no,
     customer: head.short_name,
     kind: head.kind,
+    position: head.position,
+    numbering: head.numbering,
     placeWords: placeWords(head.kind, head.position, head.position_in_ticket, kinds.get(head.kind) ?? 1),
     typeWords: head.type_name,
     castingTypeId: head.casting_type_id,

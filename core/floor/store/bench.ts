@@ -10,6 +10,7 @@ export function readBenchHead(db: ReadDb, tag: number) {
     db.q
       .selectFrom('casting as c')
       .innerJoin('casting_type as y', 'y.id', 'c.casting_type_id')
+      .leftJoin('engine_type as e', 'e.id', 'y.engine_type_id')
       .innerJoin('ticket as t', 't.id', 'c.ticket_id')
       .innerJoin('customer as u', 'u.id', 't.customer_id')
       .selectAll('c')
@@ -25,6 +26,7 @@ export function readBenchHead(db: ReadDb, tag: number) {
         't.fuel_words',
         't.engine_words',
         'u.short_name',
+        'e.numbering',
       ])
       .where('c.tag_no', '=', tag),
   );

@@ -7,7 +7,7 @@ import { keepTyped, useTyped } from '../../../client/use-draft.ts';
 import { benchAddress } from '../../../kit/addresses.ts';
 import { Button } from '../../../kit/button.tsx';
 import { CastingDrawing } from '../../../kit/casting-drawing.tsx';
-import { drawnTypeOf } from '../../../kit/drawn-type.ts';
+import { drawnTypeOf, spotsIn } from '../../../kit/drawn-type.ts';
 import { Field } from '../../../kit/field.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
@@ -47,7 +47,8 @@ function Found({ bench }: { bench: BenchCasting }) {
   const [done, setDone] = useState<Awaited<ReturnType<typeof report.send>>>();
   const kinds = useAppQuery('operations/list-findings', {});
   const answer = useAppQuery('operations/get-casting-type', { castingType: bench.castingTypeId }).data;
-  const type = useMemo(() => answer && drawnTypeOf(answer), [answer]);
+  const { position, numbering } = bench;
+  const type = useMemo(() => answer && drawnTypeOf(answer, { position, numbering }), [answer, position, numbering]);
   const balloons = useMemo(
     () => (finding.place ? [{ label: 'A', x: finding.place.x, y: finding.place.y }] : []),
     [finding.place],
@@ -81,7 +82,9 @@ function Found({ bench }: { bench: BenchCasting }) {
             label={`Casting ${bench.tag}`}
             options={{ balloons }}
             current={finding.place?.key}
-            onPlace={(place) => set({ place: placeFrom(place, answer?.spots ?? []) })}
+            onPlace={(place) =>
+              set({ place: placeFrom(place, answer ? spotsIn(answer, { position, numbering }) : []) })
+            }
           />
         )}
         <SheetBody>

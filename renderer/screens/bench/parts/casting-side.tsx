@@ -85,7 +85,8 @@ function Fact({ label, children }: { label: string; children: React.ReactNode })
 function Picture({ bench }: { bench: BenchCasting }) {
   const [turned, setTurned] = useState(false);
   const answer = useAppQuery('operations/get-casting-type', { castingType: bench.castingTypeId }).data;
-  const type = useMemo(() => answer && drawnTypeOf(answer), [answer]);
+  const { position, numbering } = bench;
+  const type = useMemo(() => answer && drawnTypeOf(answer, { position, numbering }), [answer, position, numbering]);
   const { marks } = bench.arrival;
   const view = marks.find((mark) => mark.x !== null)?.view;
   const balloons = useMemo(

@@ -222,7 +222,10 @@ function Foot({ sheet, column }: { sheet: Sheet; column: Column }) {
           <b className={css.fail}>{one.label}</b> {one.words}.{' '}
         </span>
       ))}
-      <span className={css.quiet}>{sheet.summary}</span>
+      <span className={css.quiet}>
+        {sheet.summary}
+        {sheet.spread !== null && `, from shortest to tallest ${sheet.spread}`}
+      </span>
     </p>
   );
 }

@@ -53,6 +53,8 @@ export const castingOf = (operations: readonly BenchOperation[], more: Partial<B
     tag: 30921,
     customer: 'Tallis Garage',
     kind: 'head',
+    position: 'right',
+    numbering: 'L:1,2,3 R:4,5,6',
     placeWords: 'RIGHT, head 2 of 2',
     typeWords: 'twin-cam head',
     castingTypeId: 1,
