@@ -123,18 +123,37 @@ function faultsOf(database: string): string | undefined {
   }
 }
 
-/** Put a checked backup in place. The database must be closed. What stood there is kept under `set-aside/<moment>`. */
+/**
+ * Put a checked backup in place. The database must be closed. What stood there is kept under `set-aside/<moment>`; when the
+ * copy fails, it is put back.
+ */
 export function putInPlace(paths: WorkspacePaths, file: string, at: Date): string {
+  const from = join(paths.backups, basename(file));
+  addAttachments(join(from, ATTACHMENTS), paths.attachments);
   const aside = join(paths.setAside, nameOf(at, 'before restore'));
   mkdirSync(aside, { recursive: true });
-  for (const ending of ['', '-wal', '-shm']) {
-    const path = paths.database + ending;
-    if (existsSync(path)) renameSync(path, join(aside, DATABASE + ending));
+  moveDatabase(paths.database, join(aside, DATABASE));
+  try {
+    copyFileSync(join(from, DATABASE), paths.database);
+  } catch (error) {
+    rmSync(paths.database, { force: true });
+    moveDatabase(join(aside, DATABASE), paths.database);
+    throw error;
   }
-  const from = join(paths.backups, basename(file));
-  copyFileSync(join(from, DATABASE), paths.database);
-  // Attachments are named by what is in them: adding those of the backup takes nothing away.
-  if (existsSync(join(from, ATTACHMENTS)))
-    cpSync(join(from, ATTACHMENTS), paths.attachments, { recursive: true, force: false });
   return aside;
+}
+
+/** A database with the files that SQLite keeps beside it. */
+function moveDatabase(from: string, to: string): void {
+  for (const ending of ['', '-wal', '-shm']) {
+    if (existsSync(from + ending)) renameSync(from + ending, to + ending);
+  }
+}
+
+/** Attachments are named by what is in them: those that are there stay, and none is taken away. */
+function addAttachments(from: string, to: string): void {
+  if (!existsSync(from)) return;
+  // A filter, since cpSync without `force` refuses whatever is there already (Node 24).
+  const isMissing = (source: string, target: string) => statSync(source).isDirectory() || !existsSync(target);
+  cpSync(from, to, { recursive: true, filter: isMissing });
 }

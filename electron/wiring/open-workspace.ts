@@ -106,8 +106,13 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
 
   function restore(file: string, session: Session): void {
     host.sqlite.close();
-    const aside = putInPlace(paths, file, clock());
-    host = makeHost(openFile(paths, computer));
+    let aside: string;
+    try {
+      aside = putInPlace(paths, file, clock());
+    } finally {
+      // Also when it failed: what stood there before is there again.
+      host = makeHost(openFile(paths, computer));
+    }
     const now = moment(clock().toISOString());
     const line = { subject: ['backup', 1] as const, words: `Restored ${file}; what it replaced lies in ${aside}` };
     const entry = shopContract[RESTORE];

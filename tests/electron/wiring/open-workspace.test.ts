@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
@@ -165,6 +165,49 @@ describe('backup/restore-backup', () => {
     expect(
       db.sql<{ body: string }>('SELECT body FROM activity_text ORDER BY activity_id DESC LIMIT 1')[0]?.body,
     ).toContain('Ada Ferrow');
+    await workspace.close();
+  });
+
+  it('keeps attachments that are in both, brings those that are gone, and takes none away', async () => {
+    const folder = temporaryFolder();
+    const workspace = openSmall(folder);
+    await firstRun(workspace);
+    const owner = commandLineSession(workspace.host(), 'AF');
+    const attachment = (name: string) => join(folder, 'attachments', 'ab', name);
+    mkdirSync(join(folder, 'attachments', 'ab'), { recursive: true });
+    for (const name of ['both', 'gone']) writeFileSync(attachment(name), name);
+    await workspace.answer({ name: 'backup/make-backup', input: {} }, owner);
+    const [backup] = listBackups(workspace.paths);
+    rmSync(attachment('gone'));
+    writeFileSync(attachment('later'), 'later');
+
+    const reply = await workspace.answer({ name: 'backup/restore-backup', input: { file: backup?.file } }, owner);
+
+    expect(reply).toMatchObject({ ok: true });
+    expect(['both', 'gone', 'later'].map((name) => readFileSync(attachment(name), 'utf8'))).toEqual([
+      'both',
+      'gone',
+      'later',
+    ]);
+    await workspace.close();
+  });
+
+  it('goes on with what stood there when the copy fails', async () => {
+    const folder = temporaryFolder();
+    const workspace = openSmall(folder);
+    await firstRun(workspace);
+    const owner = commandLineSession(workspace.host(), 'AF');
+    await workspace.answer({ name: 'backup/make-backup', input: {} }, owner);
+    const [backup] = listBackups(workspace.paths);
+    // A file stands where the replaced file would be kept.
+    writeFileSync(join(folder, 'set-aside'), 'in the way');
+
+    await workspace
+      .answer({ name: 'backup/restore-backup', input: { file: backup?.file } }, owner)
+      .catch(() => undefined);
+
+    const people = await workspace.answer({ name: 'staff/list-staff', input: {} }, owner);
+    expect(people).toMatchObject({ ok: true, output: { people: [{ initials: 'AF' }] } });
     await workspace.close();
   });
 
