@@ -31,8 +31,8 @@ setLight(rememberedLight());
 const client = openClient();
 refreshOnChange(client, queries);
 client.onChange((what) => {
-  if (what.name !== 'shop/other-workspace') return;
-  // Another shop stands behind this page now: nothing of the one before may stay on it.
+  if (!['shop/other-workspace', 'backup/restore-backup'].includes(what.name)) return;
+  // Another shop, or another day of it, stands behind this page now: nothing of the one before may stay on it.
   window.location.hash = '';
   window.location.reload();
 });
