@@ -38,7 +38,7 @@ export type BrowserApp = Readonly<{
 }>;
 
 export type Size = Readonly<{ width: number; height: number; touch?: boolean }>;
-export const COUNTER: Size = { width: 1366, height: 768 };
+const COUNTER: Size = { width: 1366, height: 768 };
 export const TABLET: Size = { width: 1280, height: 800, touch: true };
 
 let base: Promise<string> | undefined;
