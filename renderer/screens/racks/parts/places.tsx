@@ -60,7 +60,9 @@ export function Places() {
                 <b>{place.code}</b> {place.words ?? ''}
               </>
             }
-            note={[place.purposeWords, place.limitWords].filter(Boolean).join(', ')}
+            note={[place.purposeWords !== place.words && place.purposeWords, place.limitWords]
+              .filter(Boolean)
+              .join(', ')}
             end={standing(place)}
           />
         ))}
@@ -75,7 +77,10 @@ export function PlacePane({ code }: { code: string }) {
   return (
     <Sheet
       title={data ? data.place.code : code}
-      note={data && [data.place.words, data.place.purposeWords, data.place.limitWords].filter(Boolean).join(', ')}
+      note={
+        data &&
+        [...new Set([data.place.words, data.place.purposeWords, data.place.limitWords])].filter(Boolean).join(', ')
+      }
       scroll
     >
       <ErrorNote error={error} />

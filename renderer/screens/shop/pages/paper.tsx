@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { App } from '#core/app-contract.ts';
 import type { InputOf, OutputOf } from '#core/kernel/contract.ts';
 import { useAppCommand, useAppQuery, useClient } from '../../../client/use-app.ts';
-import { useTyped } from '../../../client/use-draft.ts';
+import { keepTyped, useTyped } from '../../../client/use-draft.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { Button } from '../../../kit/button.tsx';
 import { readCount } from '../../../kit/count.tsx';
@@ -149,7 +149,7 @@ function TextForm({ kind, texts }: { kind: TextKind; texts: Texts }) {
       onGo={() =>
         void command
           .send({ kind, body: typed.body, from: typed.from })
-          .then((kept) => kept && set(() => ({ body: typed.body, from: start.from })))
+          .then((kept) => kept && keepTyped(`text-${kind}`, null))
       }
     >
       <Field

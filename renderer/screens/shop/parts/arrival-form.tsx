@@ -1,6 +1,6 @@
 /** What usually comes with a casting of this type; check-in counts by it. */
 import { useAppCommand } from '../../../client/use-app.ts';
-import { useTyped } from '../../../client/use-draft.ts';
+import { keepTyped, useTyped } from '../../../client/use-draft.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Choice, Tick } from '../../../kit/choice.tsx';
 import { Field } from '../../../kit/field.tsx';
@@ -32,7 +32,11 @@ export function ArrivalForm({ type }: { type: CastingType }) {
       shut={changed ? undefined : 'Nothing is changed.'}
       fieldsShown={lines.map((_, index) => `items.${index}.words`)}
       onDone={() => set(() => start)}
-      onGo={() => void command.send({ castingType: type.id, items: arrivalInput(lines) })}
+      onGo={() =>
+        void command
+          .send({ castingType: type.id, items: arrivalInput(lines) })
+          .then((kept) => kept && keepTyped(`arrival-${type.id}`, null))
+      }
     >
       <ul className={css.lines} aria-label="Arrival list">
         {lines.map((one, index) => (

@@ -3,7 +3,7 @@ import type { App } from '#core/app-contract.ts';
 import type { InputOf } from '#core/kernel/contract.ts';
 import { readMoney } from '#core/kernel/format.ts';
 import { useAppCommand } from '../../../client/use-app.ts';
-import { useTyped } from '../../../client/use-draft.ts';
+import { keepTyped, useTyped } from '../../../client/use-draft.ts';
 import { useFormat } from '../../../client/use-shop.ts';
 import { Field } from '../../../kit/field.tsx';
 import { FormSheet } from '../../../kit/form-sheet.tsx';
@@ -39,7 +39,8 @@ export function PriceForm({
 }) {
   const format = useFormat();
   const start = { price: '', minimum: priced.lineMinimum > 0 ? format.money(priced.lineMinimum) : '', from: today };
-  const [typed, set] = useTyped<PriceTyped>(`price-${list}-${priced.key}`, start, isPrice);
+  const name = `price-${list}-${priced.key}`;
+  const [typed, set] = useTyped<PriceTyped>(name, start, isPrice);
   const command = useAppCommand('rates/set-price');
   const price = readMoney(typed.price, format.settings);
   const minimum = typed.minimum.trim() === '' ? 0 : readMoney(typed.minimum, format.settings);
@@ -63,7 +64,7 @@ export function PriceForm({
           .send({ for: priced.thing, price: price * 100, lineMinimum: minimum, from: typed.from, list })
           .then((kept) => {
             if (!kept) return;
-            set(() => start);
+            keepTyped(name, null);
             onDone();
           })
       }
