@@ -6,6 +6,7 @@ import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, screen, session, s
 import { everything } from '#core/host/session.ts';
 import { AppError } from '#core/kernel/errors.ts';
 import { serveWorkspace } from '../lan/serve.ts';
+import { startDailyBackup } from '../wiring/daily-backup.ts';
 import { openApp, type RunningApp } from '../wiring/open-app.ts';
 import { answerProtocol, ORIGIN, SCHEME, SCHEME_PRIVILEGES } from './app-protocol.ts';
 import { makeDesktopDevice } from './device.ts';
@@ -121,10 +122,7 @@ async function begin(): Promise<void> {
     ),
   );
   openWindow();
-  void opened
-    .workspace()
-    .backupOfTheDay()
-    .catch((error: unknown) => opened.host().log('error', { backup: String(error) }));
+  startDailyBackup(opened, (error) => opened.host().log('error', { backup: String(error) }));
 }
 
 if (app.requestSingleInstanceLock()) {

@@ -1,6 +1,7 @@
 /** `node electron/lan/main.ts [folder] [--port 4170]`: the app for browsers of this computer, without a desktop window. */
 import { parseArgs } from 'node:util';
 import { AppError } from '#core/kernel/errors.ts';
+import { startDailyBackup } from '../wiring/daily-backup.ts';
 import { openApp } from '../wiring/open-app.ts';
 import { openInBrowser } from './open-in-browser.ts';
 import { serveWorkspace, USUAL_PORT } from './serve.ts';
@@ -23,13 +24,11 @@ export async function runLan(args: readonly string[], why?: string): Promise<voi
     say(`Workspace ${app.workspace().paths.folder}`);
     say(`Open ${serving.pairingAddress} in a browser. Ctrl C ends it.`);
     openInBrowser(serving.pairingAddress);
-    void app
-      .workspace()
-      .backupOfTheDay()
-      .catch((error: unknown) =>
-        say(`The backup of the day could not be made: ${error instanceof Error ? error.message : error}`),
-      );
+    const endBackups = startDailyBackup(app, (error) =>
+      say(`The backup of the day could not be made: ${error instanceof Error ? error.message : error}`),
+    );
     const end = async (): Promise<void> => {
+      endBackups();
       await serving.stop();
       await app.close();
       process.exit(0);

@@ -104,6 +104,14 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
   const asTheProgram = (name: string, input: unknown): Promise<Reply> =>
     dispatch(host, { name, input }, everything('first run'));
 
+  let dayBackup: Promise<void> | undefined;
+  async function makeDayBackup(): Promise<void> {
+    const today = clock().toISOString().slice(0, 10);
+    if (listBackups(paths).some((b) => b.at.startsWith(today))) return;
+    const made = await makeBackup(paths, 'of the day', clock());
+    log('info', { backup: made.file, bytes: made.bytes, seconds: made.seconds });
+  }
+
   function restore(file: string, session: Session): void {
     host.sqlite.close();
     let aside: string;
@@ -144,11 +152,12 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    async backupOfTheDay() {
-      const today = clock().toISOString().slice(0, 10);
-      if (listBackups(paths).some((b) => b.at.startsWith(today))) return;
-      const made = await makeBackup(paths, 'of the day', clock());
-      log('info', { backup: made.file, bytes: made.bytes, seconds: made.seconds });
+    backupOfTheDay() {
+      // Two at a time would write the same folder; whoever asks meanwhile waits for the one under way.
+      dayBackup ??= makeDayBackup().finally(() => {
+        dayBackup = undefined;
+      });
+      return dayBackup;
     },
     tell: (running) => lock.tell({ pid: process.pid, ...running }),
     async close() {
