@@ -50,6 +50,8 @@ export type ReadDb = Readonly<{
   one<O>(query: Compilable<O>): O | undefined;
   /** Rows of SQL text for what a builder cannot say (fts5, window functions); `?` takes the values in order. */
   sql<O>(text: string, ...values: readonly unknown[]): O[];
+  /** Which file content this handle reads: two equal answers mean that nothing was written between. Undefined while writing. */
+  unwritten(): Readonly<{ connection: object; at: string }> | undefined;
 }>;
 
 /** Reads and writes, inside the request's transaction. */
@@ -90,6 +92,12 @@ export function readDb(sqlite: Database): ReadDb {
       return prepare(sql).get(...parameters) as never;
     },
     sql: (text, ...values) => prepare(text).all(...values) as never,
+    unwritten: () => {
+      // The first counts what others wrote, the second what this connection wrote.
+      const others = prepare('PRAGMA data_version').get() as { data_version: number };
+      const own = prepare('SELECT total_changes() AS n').get() as { n: number };
+      return { connection: sqlite, at: `${others.data_version} ${own.n}` };
+    },
   };
 }
 
@@ -108,6 +116,7 @@ export function writeDb(sqlite: Database, stamp: Stamp): WriteDb {
   };
   return {
     ...readDb(sqlite),
+    unwritten: () => undefined,
     q: builder,
     add: (table, row) => {
       const full: Row = { ...row, created_at: stamp.now, created_by: stamp.by };

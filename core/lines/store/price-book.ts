@@ -1,19 +1,20 @@
 /** Everything a price is made of, read once a request: operations, packages, their prices, factors, rules of order. */
 import type { OrderRule } from '../../catalogue/compute/order-rules.ts';
 import { listFits, listGroups, listKinds, listRules, listUses } from '../../catalogue/store/operations.ts';
+import { keptRead } from '../../db/kept-read.ts';
 import type { ReadDb } from '../../db/query.ts';
 import { listFactors, listOpRates, listPackageRates } from '../../rates/store.ts';
 import type { BookKind, BookPackage, BookUse, PriceBook } from '../compute/book.ts';
 
-/** Read the whole book; a few hundred rows. */
-export function readPriceBook(db: ReadDb): PriceBook {
+/** The whole book; a few hundred rows, kept until something is written. */
+export const readPriceBook = keptRead((db): PriceBook => {
   const kinds = readKinds(db);
   const groups = new Map<string, Set<string>>();
   for (const kind of kinds.values()) {
     for (const group of kind.groups) groups.set(group, (groups.get(group) ?? new Set()).add(kind.code));
   }
   return { kinds, packages: readPackages(db), factors: listFactors(db), rules: listRules(db).map(ruleOf), groups };
-}
+});
 
 function readKinds(db: ReadDb): Map<number, BookKind> {
   const uses = readUses(db);

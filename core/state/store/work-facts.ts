@@ -2,6 +2,7 @@
 import type { Groups, OrderRule, Waiver } from '../../catalogue/compute/order-rules.ts';
 import { listGroups, listRules } from '../../catalogue/store/operations.ts';
 import { keptQuery } from '../../db/kept-query.ts';
+import { keptRead } from '../../db/kept-read.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { TicketId } from '../../kernel/ids.ts';
 import type { HoldFact, OperationFact, RunFact, SignOffFact } from '../compute/facts.ts';
@@ -14,8 +15,8 @@ export type RuleBook = Readonly<{
   kindWords: ReadonlyMap<string, string>;
 }>;
 
-/** Read the order rules in force with their groups; about a hundred rows. */
-export function readRuleBook(db: ReadDb): RuleBook {
+/** The order rules in force with their groups; about a hundred rows, kept until something is written. */
+export const readRuleBook = keptRead((db): RuleBook => {
   const kinds = db.all(db.q.selectFrom('operation_kind').select(['id', 'code', 'shop_words']));
   const codes = new Map(kinds.map((kind) => [kind.id as number, kind.code]));
   const groups = new Map<string, Set<string>>();
@@ -45,7 +46,7 @@ export function readRuleBook(db: ReadDb): RuleBook {
     groupsOfKind,
     kindWords: new Map(kinds.map((kind) => [kind.code, kind.shop_words])),
   };
-}
+});
 
 const operationRows = keptQuery((q, ticket: TicketId) =>
   q

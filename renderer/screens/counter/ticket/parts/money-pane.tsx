@@ -17,7 +17,14 @@ export function MoneyPane({ ticket, onPanel }: { ticket: Ticket; onPanel: (name:
     <Sheet
       title="Money"
       note={money.basis}
-      end={may.has('approvals:record') && <Button onPress={() => onPanel('ceiling')}>Ceiling</Button>}
+      end={
+        <span className={css.acts}>
+          {may.has('tickets:edit') && ticket.lines.length > 0 && (
+            <Button onPress={() => onPanel('estimate')}>Estimate</Button>
+          )}
+          {may.has('approvals:record') && <Button onPress={() => onPanel('ceiling')}>Ceiling</Button>}
+        </span>
+      }
     >
       <dl className={css.money}>
         {money.rows.map((row) => (
