@@ -26,7 +26,7 @@ describe('FoundScreen', () => {
   it('keeps a finding with place and hold in four touches', async () => {
     const { inputs } = showBench(<FoundScreen tag={30921} />, { ...answers, 'floor/report-finding': kept });
     await press('crack');
-    await press('valve 1E');
+    await press('valve 4E');
     await press('crack or scrap decision');
     await press('Keep it and hold');
     await waitFor(() =>
