@@ -6,7 +6,7 @@ import type { DeskHand } from './desk-steps.ts';
 export type Desk = Readonly<{ shop: BrowserApp; hand: DeskHand }>;
 
 /** An amount as the shop shows it, with a comma before each three digits: `1,275.46`. */
-export const shown = (amount: string): string => amount.replace(/\B(?=(\d{3})+\.)/g, ',');
+const shown = (amount: string): string => amount.replace(/\B(?=(\d{3})+\.)/g, ',');
 
 /** Sign in with the keyboard. */
 export async function signInAtDesk({ shop, hand }: Desk, name: string, pin: string): Promise<void> {
@@ -16,12 +16,6 @@ export async function signInAtDesk({ shop, hand }: Desk, name: string, pin: stri
   await hand.type(pin);
   await hand.press('Enter');
   await shop.page.getByRole('banner').getByText(name).waitFor();
-}
-
-/** On another day: the page is opened anew where it was, and the same person signs in. */
-export async function morningAtDesk(desk: Desk, name: string, pin: string): Promise<void> {
-  await desk.shop.page.reload();
-  await signInAtDesk(desk, name, pin);
 }
 
 /** From anywhere to a ticket by the find box: its first result without a mouse, in at most ten keys. */
