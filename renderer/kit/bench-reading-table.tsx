@@ -30,7 +30,7 @@ export type ReadingCell = Readonly<{
 export type ReadingRow = Readonly<{
   key: string;
   label: string;
-  /** `read` bold figures that are typed, `derived` computed, `plain` small words, `verdict` marks with words. */
+  /** `read` bold figures that are typed, `plain` small words that are, `derived` computed, `verdict` marks with words. */
   kind: 'read' | 'derived' | 'plain' | 'verdict';
   /** Limits of the row, shown last where there is room. */
   limits?: string | undefined;
@@ -167,7 +167,7 @@ const BodyRow = memo(function BodyRow({
               first={n === 0}
               roomy={roomy}
               typing={at ? typing : null}
-              onChoose={() => onChoose(column.key, row.kind === 'read' ? row.key : null)}
+              onChoose={() => onChoose(column.key, row.kind === 'read' || row.kind === 'plain' ? row.key : null)}
             />
           );
         }),

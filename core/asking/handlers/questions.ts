@@ -1,5 +1,6 @@
 /** Looking at questions and answers. */
 import type { z } from 'zod';
+import { engineLabel } from '../../catalogue/compute/spot-labels.ts';
 import { getCustomer, listContacts, listPersons } from '../../customers/store.ts';
 import type { Handlers, QueryCtx } from '../../host/implement.ts';
 import type { Moment } from '../../kernel/days.ts';
@@ -120,12 +121,25 @@ const listFindings = ({ db }: QueryCtx, id: Parameters<typeof getAddedWork>[1]) 
         .selectFrom('added_work_finding as a')
         .innerJoin('finding as f', 'f.id', 'a.finding_id')
         .leftJoin('spot as s', 's.id', 'f.spot_id')
+        .innerJoin('casting as c', 'c.id', 'f.casting_id')
+        .innerJoin('casting_type as y', 'y.id', 'c.casting_type_id')
+        .leftJoin('engine_type as e', 'e.id', 'y.engine_type_id')
         .leftJoin('staff as w', 'w.id', 'f.created_by')
-        .select(['f.id', 'f.words', 's.label', 'f.place_words', 'f.created_at', 'w.name'])
+        .select(['f.id', 'f.words', 'f.place_words', 'f.created_at', 'w.name'])
+        .select(['s.kind as spotKind', 's.label', 's.cylinder', 'y.kind', 'c.position', 'e.numbering'])
         .where('a.added_work_id', '=', id)
         .orderBy('f.id'),
     )
-    .map((f) => ({ id: f.id, words: f.words, place: f.label ?? f.place_words, at: f.created_at, by: f.name ?? '' }));
+    .map(({ spotKind, label, cylinder, ...f }) => ({
+      id: f.id,
+      words: f.words,
+      place:
+        spotKind === null || label === null
+          ? f.place_words
+          : engineLabel({ kind: spotKind, label, cylinder }, f, f.numbering),
+      at: f.created_at,
+      by: f.name ?? '',
+    }));
 
 const listPhotos = ({ db }: QueryCtx, id: Parameters<typeof getAddedWork>[1]) =>
   db.all(

@@ -142,11 +142,19 @@ export const BENCH_TABLES: readonly BenchTable[] = [
     rows: [after('chamber-volume')],
   },
   {
+    code: 'cam-line',
+    words: 'Cam line',
+    castingKind: 'head',
+    spotKind: null,
+    operation: 'cam-bore-check',
+    rows: [after('cam-line')],
+  },
+  {
     code: 'cam-bores',
     words: 'Cam bores',
     castingKind: 'head',
     spotKind: 'cam_journal',
-    operation: 'cam-bore-check',
+    operation: null,
     rows: [after('cam-bore-size')],
   },
   {

@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { metalView } from '../../castings/compute.ts';
 import { applies, holds } from '../../catalogue/compute/order-rules.ts';
+import { engineLabel } from '../../catalogue/compute/spot-labels.ts';
 import type { Handlers, QueryCtx } from '../../host/implement.ts';
 import { formatDayTime } from '../../kernel/format.ts';
 import type { CastingId } from '../../kernel/ids.ts';
@@ -114,7 +115,7 @@ function pageOf(ctx: QueryCtx, head: store.BenchHead, now: TicketNow): Page {
     photos: store.listPhotos(db, head.id),
     findings: store.listFindings(db, head.id).map((f) => ({
       id: f.id,
-      words: [f.words, f.label ?? f.place_words].filter(Boolean).join(', '),
+      words: [f.words, spotLabel(f, head) ?? f.place_words].filter(Boolean).join(', '),
       at: f.created_at,
       by: who(f.created_by, f.initials, f.name),
       question: f.number === null ? null : questionWords(f.number, f.asked_at, f.closed_at),
@@ -210,6 +211,13 @@ function factsOf({ db, local }: QueryCtx, now: TicketNow, id: CastingId): Page['
     };
   });
 }
+
+/** The place of a finding as the engine counts it; null when no spot was touched. */
+const spotLabel = (
+  { kind, label, cylinder }: Readonly<{ kind: string | null; label: string | null; cylinder: number | null }>,
+  head: store.BenchHead,
+): string | null =>
+  kind === null || label === null ? null : engineLabel({ kind, label, cylinder }, head, head.numbering);
 
 /** Tables of the operations on this casting, each once. */
 function tablesOf(rows: ReturnType<typeof store.listTableRows>, operations: readonly OperationRow[]): Page['tables'] {

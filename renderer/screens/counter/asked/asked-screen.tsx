@@ -79,7 +79,7 @@ function AskedPage({ ticket, question }: { ticket: Ticket; question: Question })
         <TitleCell label="Answer by">{format.at(question.expiresAt)}</TitleCell>
       </TitleBlock>
       <div className={css.columns}>
-        <Sheet title="What was found" scroll>
+        <Sheet title="What was found" scroll stop>
           <SheetBody>
             <Tag number={question.tag} metal={casting?.metal.class} size="m" />
             <b>{casting?.title}</b>

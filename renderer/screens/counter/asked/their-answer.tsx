@@ -45,7 +45,7 @@ export function TheirAnswer({
   };
   useAct('go', mayRecord && !done ? yes : undefined);
   return (
-    <Sheet title="Their answer" scroll>
+    <Sheet title="Their answer" scroll stop={done || !mayRecord}>
       <SheetBody>
         {question.answers.map((one) => (
           <p key={one.id}>
