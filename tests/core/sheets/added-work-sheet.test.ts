@@ -8,6 +8,10 @@ const papers = havePapers(havePaperHead());
 type Paper = (typeof papers)['added-work'];
 const draw = (changes: Partial<Paper> = {}) => drawAddedWork(fonts, { ...papers['added-work'], ...changes });
 
+/** A PNG whose packed points do not meet their check sum. */
+const DAMAGED =
+  'iVBORw0KGgoAAAANSUhEUgAAAAoAAAAKCAYAAACNMs+9AAAAFUlEQVR42mNk+M9Qz0AEYBxVSF+FABJADveWkH6oAAAAAElFTkSuQmCC';
+
 describe.skipIf(lacks('pdftotext'))('drawAddedWork', () => {
   it('shows each way with its extra, the new total and the new date', async () => {
     const text = textOf(await draw());
@@ -33,6 +37,13 @@ describe.skipIf(lacks('pdftotext'))('drawAddedWork', () => {
     expect(picturesIn(photo)).toBeGreaterThan(0);
     expect(picturesIn(broken)).toBe(0);
     expect(textOf(broken)).toContain('The picture cannot be read.');
+  });
+
+  it('draws the paper all the same when the points of a picture are damaged', async () => {
+    const damaged = await draw({ photo: DAMAGED });
+
+    expect(textOf(damaged)).toContain('The picture cannot be read.');
+    expect(textOf(damaged)).toContain('326.72');
   });
 
   it('has a strip for an answer given by telephone', async () => {
