@@ -55,13 +55,8 @@ const NUMBERS: Readonly<Record<string, string>> = {
 /** Ids of copy n are the pattern's plus n times this. */
 export const COPY_STEP = 10_000_000;
 
-type Row = Record<string, string | number | null>;
-type Prepared = Readonly<{
-  table: string;
-  insert: Statement;
-  columns: readonly string[];
-  shifted: ReadonlyMap<string, string>;
-}>;
+type Value = string | number | null;
+type Row = Readonly<Record<string, Value>>;
 /** The rows of one ticket, table by table. */
 export type Pattern = ReadonlyMap<string, readonly Row[]>;
 
@@ -94,55 +89,124 @@ export type Copy = Readonly<{
   daysEarlier: number;
 }>;
 
+/** What one row of a pattern becomes in a copy: its values as they are, and the places that are made anew. */
+type Plan = Readonly<{ insert: Statement; base: readonly Value[]; changes: readonly Change[] }>;
+type Change = Readonly<{ at: number; make: (copy: Copy) => Value }>;
+
 /** A writer of copies. Take the guards off before (`withoutGuards`), put them on again after. */
 export function makeCopier(sqlite: Database): (pattern: Pattern, copy: Copy) => void {
-  const prepared = new Map(TABLES.map((table) => [table as string, prepare(sqlite, table)]));
+  const plans = new Map<Pattern, readonly Plan[]>();
   return (pattern, copy) => {
-    for (const [table, list] of pattern) {
-      const to = prepared.get(table);
-      if (to) for (const row of list) to.insert.run(...values(to, row, copy));
+    let plan = plans.get(pattern);
+    if (!plan) {
+      plan = [...planRows(sqlite, pattern), ...planFind(sqlite, pattern)];
+      plans.set(pattern, plan);
+    }
+    for (const row of plan) {
+      const values = [...row.base];
+      for (const { at, make } of row.changes) values[at] = make(copy);
+      row.insert.run(values);
     }
   };
 }
 
-function prepare(sqlite: Database, table: string): Prepared {
-  const columns = (sqlite.pragma(`table_info(${table})`) as { name: string }[]).map((c) => c.name);
-  const references = sqlite.pragma(`foreign_key_list(${table})`) as { from: string; table: string }[];
-  const own = new Set<string>(TABLES);
-  const shifted = new Map(references.filter((r) => own.has(r.table)).map((r) => [r.from, r.table]));
-  if (columns.includes('id')) shifted.set('id', table);
-  const insert = sqlite.prepare(
-    `INSERT INTO ${table} (${columns.join(', ')}) VALUES (${columns.map(() => '?').join(', ')})`,
-  );
-  return { table, insert, columns, shifted };
-}
-
-function values(to: Prepared, row: Row, copy: Copy): (string | number | null)[] {
-  return to.columns.map((column) => {
-    const value = row[column] ?? null;
-    return value === null ? null : (anew(to, column, copy) ?? shift(to, column, value, copy));
+function planRows(sqlite: Database, pattern: Pattern): Plan[] {
+  return [...pattern].flatMap(([table, list]) => {
+    const shifted = new Set(ownReferences(sqlite, table).map((r) => r.from));
+    return list.map((row) => planRow(sqlite, table, row, (column, value) => changeOf(table, shifted, column, value)));
   });
 }
 
-/** Columns that say who the copy belongs to. */
-function anew({ table }: Prepared, column: string, copy: Copy): number | undefined {
-  if (column === 'customer_id') return copy.customerId;
-  if (column === 'person_id' || column === 'contact_person_id') return copy.personId;
-  return column === 'number' && (table === 'ticket' || table === 'ticket_now') ? copy.numberFrom : undefined;
+function planRow(
+  sqlite: Database,
+  table: string,
+  row: Row,
+  change: (column: string, value: Value) => Change['make'] | undefined,
+): Plan {
+  const columns = Object.keys(row).filter((column) => row[column] !== null);
+  const base = columns.map((column) => row[column] ?? null);
+  const marks = columns.map(() => '?').join(', ');
+  return {
+    insert: sqlite.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${marks})`),
+    base,
+    changes: columns.flatMap((column, at) => {
+      const make = change(column, base[at] ?? null);
+      return make ? [{ at, make }] : [];
+    }),
+  };
 }
 
-function shift(to: Prepared, column: string, value: string | number, copy: Copy): string | number {
-  if (to.shifted.has(column) || NUMBERS[to.table] === column) return Number(value) + COPY_STEP * copy.no;
-  if (to.table === 'container' && column === 'label') return `${copy.no}-${value}`;
-  return typeof value === 'string' ? earlier(value, copy.daysEarlier) : value;
+/** What the find box looks in for this ticket: the copy has the same words under its own ids. */
+function planFind(sqlite: Database, pattern: Pattern): Plan[] {
+  const ticket = Number(pattern.get('ticket')?.[0]?.id);
+  const castings = (pattern.get('casting') ?? []).map((row) => Number(row.id));
+  const stepId = (column: string, value: Value): Change['make'] | undefined =>
+    column === 'rowid' || column === 'casting_id' ? ({ no }) => Number(value) + COPY_STEP * no : undefined;
+  const of = (table: string, found: readonly Row[]): Plan[] => found.map((row) => planRow(sqlite, table, row, stepId));
+  return [
+    ...of('find_ticket', rows(sqlite, 'SELECT rowid, orders, engine, rest FROM find_ticket WHERE rowid = ?', ticket)),
+    ...castings.flatMap((id) => [
+      ...of('find_number', rows(sqlite, 'SELECT rowid, number FROM find_number WHERE rowid = ?', id)),
+      ...of('find_casting', rows(sqlite, 'SELECT * FROM find_casting WHERE casting_id = ?', id)),
+    ]),
+  ];
 }
 
+/** References of a table to rows that are copied too. */
+function ownReferences(sqlite: Database, table: string): { from: string; table: string }[] {
+  const own = new Set<string>(TABLES);
+  const list = sqlite.pragma(`foreign_key_list(${table})`) as { from: string; table: string }[];
+  return list.filter((r) => own.has(r.table));
+}
+
+/**
+ * A pattern with at most so many rows of each named table; what hung on a row left out goes with it. Sums on the ticket's
+ * invoices stay as they were.
+ */
+export function thin(sqlite: Database, pattern: Pattern, atMost: Readonly<Record<string, number>>): Pattern {
+  const kept = new Map<string, Set<Value>>(TABLES.map((table) => [table, new Set<Value>()]));
+  return new Map(
+    TABLES.map((table) => {
+      const references = ownReferences(sqlite, table);
+      const list: Row[] = [];
+      for (const row of pattern.get(table) ?? []) {
+        const whole = references.every((r) => {
+          const to = row[r.from] ?? null;
+          return to === null || kept.get(r.table)?.has(to) === true;
+        });
+        if (!whole || list.length >= (atMost[table] ?? Number.POSITIVE_INFINITY)) continue;
+        list.push(row);
+        kept.get(table)?.add(row.id ?? null);
+      }
+      return [table, list];
+    }),
+  );
+}
+
+/** How a column's value is made for a copy; undefined for one that stays. */
+function changeOf(
+  table: string,
+  shifted: ReadonlySet<string>,
+  column: string,
+  value: Value,
+): Change['make'] | undefined {
+  if (column === 'customer_id') return (copy) => copy.customerId;
+  if (column === 'person_id' || column === 'contact_person_id') return (copy) => copy.personId;
+  if (column === 'number' && (table === 'ticket' || table === 'ticket_now')) return (copy) => copy.numberFrom;
+  if (column === 'id' || shifted.has(column) || NUMBERS[table] === column)
+    return ({ no }) => Number(value) + COPY_STEP * no;
+  if (table === 'container' && column === 'label') return ({ no }) => `${no}-${value}`;
+  if (typeof value === 'string' && A_DATE.test(value)) return ({ daysEarlier }) => earlier(value, daysEarlier);
+  return undefined;
+}
+
+const A_DATE = /^\d{4}-\d\d-\d\d(T|$)/;
 const A_DAY = 86_400_000;
 const dates = new Map<string, string>();
 
-/** A day or moment, so many days earlier; other text as it is. */
+/** A day or moment, so many days earlier. */
 function earlier(value: string, days: number): string {
-  if (days === 0 || !/^\d{4}-\d\d-\d\d(T|$)/.test(value)) return value;
+  if (days === 0) return value;
   const day = value.slice(0, 10);
   const key = `${day} ${days}`;
   let made = dates.get(key);
@@ -154,12 +218,18 @@ function earlier(value: string, days: number): string {
   return made + value.slice(10);
 }
 
-/** Do work with the guards of the tables off (they check row by row), then put them on again as they were. */
+/**
+ * Do work with the triggers of the tables off and references unchecked (both work row by row), then put them on as they were.
+ * Copies point to copies, and their rows of the find box are written with them.
+ */
 export function withoutGuards(sqlite: Database, work: () => void): void {
-  const guards = sqlite
-    .prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' AND name NOT LIKE 'find\\_\\_%' ESCAPE '\\'")
-    .all() as { name: string; sql: string }[];
+  const guards = sqlite.prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'").all() as {
+    name: string;
+    sql: string;
+  }[];
   for (const { name } of guards) sqlite.exec(`DROP TRIGGER ${name}`);
+  sqlite.pragma('foreign_keys = OFF');
   work();
+  sqlite.pragma('foreign_keys = ON');
   for (const { sql } of guards) sqlite.exec(sql);
 }
