@@ -5,16 +5,16 @@
  */
 import { afterAll, describe, expect, it } from 'vitest';
 import expected from '#demo-data/expected.json' with { type: 'json' };
-import { closeBrowser, startBrowserApp } from '#tests/kit/browser-app.ts';
+import { closeBrowser } from '#tests/kit/browser-app.ts';
 import { codesOf, textOf } from '#tests/kit/pdf.ts';
 import { lacks } from '#tests/kit/programs.ts';
 import { type BenchHand, benchHand } from './bench-steps.ts';
-import { deskHand } from './desk-steps.ts';
 import {
   addPart,
   type Desk,
   findTicket,
   issueInvoice,
+  openDesk,
   putAway,
   release,
   sendEstimate,
@@ -23,6 +23,7 @@ import {
   tell,
 } from './desk-work.ts';
 import { shownPaper } from './shown-paper.ts';
+import { fitShims } from './spring-table.ts';
 
 const STORY = expected.stories.S01;
 const TAG = 41_170;
@@ -32,11 +33,8 @@ afterAll(closeBrowser);
 
 describe.skipIf(lacks('chromium'))('a head in and out in one day', () => {
   it('goes from the empty find box to the release', { timeout: 180_000 }, async () => {
-    const shop = await startBrowserApp(at('07:30'));
-    shop.page.setDefaultTimeout(25_000);
-    const desk: Desk = { shop, hand: deskHand(shop.page) };
-    await shop.ask('shop/set-next-number', { series: 'ticket', next: Number(STORY.ticket) });
-    await shop.ask('shop/set-next-number', { series: 'invoice', next: Number(STORY.invoice.number) });
+    const desk = await openDesk(at('07:30'), STORY);
+    const { shop } = desk;
 
     await signInAtDesk(desk, 'Teodor Vaskelund', '740102');
     await shop.page.getByText('Nothing is promised today.').first().waitFor();
@@ -180,33 +178,7 @@ async function springs({ shop }: Desk, bench: BenchHand): Promise<void> {
     bench.inTable('Installed height', async () => {
       await bench.gauge('G09');
       for (const { valve, measured } of valves) await bench.reading(measured, `${valve}, height read`);
-      await bench.rowReads(
-        'With shims',
-        valves.map(({ final }) => final),
-      );
-      await bench.rowReads(
-        'Seat load',
-        valves.map(({ seatLoad }) => Number(seatLoad).toFixed(1)),
-      );
-      await bench.rowReads(
-        'Open load',
-        valves.map(({ openLoad }) => Number(openLoad).toFixed(1)),
-      );
-      await bench.rowReads(
-        'Coil bind clearance',
-        valves.map(({ bindClearance }) => bindClearance),
-      );
-      await bench.rowReads(
-        'Verdict',
-        valves.map(({ verdict }) => verdict),
-      );
-      await page.getByText(/To fetch: 3 × 0\.015, 3 × 0\.030\. 8 pass/).waitFor();
-      await page.getByText(`from shortest to tallest ${STORY.shims.spread} in`).waitFor();
-      await bench.tap('All as chosen');
-      await bench.rowReads(
-        'Shims',
-        valves.map(({ shims }) => (shims.length === 0 ? 'none' : shims.join(' + '))),
-      );
+      await fitShims(bench, STORY.shims);
       await shop.checkAccess(page);
     }),
   );

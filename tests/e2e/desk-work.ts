@@ -1,12 +1,24 @@
 /** What the desk does with a ticket, by keys alone, as several stories need it. */
 import { expect } from 'vitest';
-import type { BrowserApp } from '#tests/kit/browser-app.ts';
-import type { DeskHand } from './desk-steps.ts';
+import { type BrowserApp, startBrowserApp } from '#tests/kit/browser-app.ts';
+import { type DeskHand, deskHand } from './desk-steps.ts';
 
 export type Desk = Readonly<{ shop: BrowserApp; hand: DeskHand }>;
 
+/** A shop whose next ticket and invoice carry the story's numbers, and a keyboard at its counter. */
+export async function openDesk(
+  wall: string,
+  story: Readonly<{ ticket: string; invoice: { number: string } }>,
+): Promise<Desk> {
+  const shop = await startBrowserApp(wall);
+  shop.page.setDefaultTimeout(25_000);
+  await shop.ask('shop/set-next-number', { series: 'ticket', next: Number(story.ticket) });
+  await shop.ask('shop/set-next-number', { series: 'invoice', next: Number(story.invoice.number) });
+  return { shop, hand: deskHand(shop.page) };
+}
+
 /** An amount as the shop shows it, with a comma before each three digits: `1,275.46`. */
-const shown = (amount: string): string => amount.replace(/\B(?=(\d{3})+\.)/g, ',');
+export const shown = (amount: string): string => amount.replace(/\B(?=(\d{3})+\.)/g, ',');
 
 /** Sign in with the keyboard. */
 export async function signInAtDesk({ shop, hand }: Desk, name: string, pin: string): Promise<void> {
@@ -16,6 +28,12 @@ export async function signInAtDesk({ shop, hand }: Desk, name: string, pin: stri
   await hand.type(pin);
   await hand.press('Enter');
   await shop.page.getByRole('banner').getByText(name).waitFor();
+}
+
+/** On another day: the page is opened anew where it was, and the same person signs in. */
+export async function morningAtDesk(desk: Desk, name: string, pin: string): Promise<void> {
+  await desk.shop.page.reload();
+  await signInAtDesk(desk, name, pin);
 }
 
 /** From anywhere to a ticket by the find box: its first result without a mouse, in at most ten keys. */
@@ -30,11 +48,10 @@ export async function findTicket({ shop, hand }: Desk, number: string): Promise<
 }
 
 /** Put a part of the stock on the ticket that is open. */
-export async function addPart({ shop, hand }: Desk, part: string, count: number, whole = false): Promise<void> {
+export async function addPart({ shop, hand }: Desk, part: string, count: number): Promise<void> {
   await hand.push('Add a part');
   await hand.pick('Part of the stock', part, part);
   await hand.write('How many', String(count));
-  if (whole) await hand.choose('For', 'the whole ticket');
   await hand.press('Control+Enter');
   await shop.page.getByRole('heading', { name: 'Add a part' }).waitFor({ state: 'detached' });
 }
@@ -77,7 +94,7 @@ export async function putAway({ shop, hand }: Desk, labels: readonly string[], p
   await hand.pick('Place', place, place);
   await shop.checkAccess();
   await hand.press('Control+Enter');
-  await shop.page.getByText(new RegExp(`pieces? in ${place}\\.`)).waitFor();
+  await shop.page.getByText(new RegExp(`(pieces|\\d) in ${place}\\.`)).waitFor();
 }
 
 /** Ring them: the ticket that is open is ready. */
