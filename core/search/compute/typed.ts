@@ -90,12 +90,19 @@ export const globOf = (key: string): string => `*${key}*`;
 /** Where the key begins in a kept number; -1 when it is not there. `?` on either side stands for one character. */
 export function placeOfKey(number: string, key: string): number {
   for (let start = 0; start + key.length <= number.length; start += 1) {
-    if ([...key].every((letter, offset) => alike(letter, number[start + offset]))) return start;
+    if (standsAt(number, key, start)) return start;
   }
   return -1;
 }
 
-const alike = (a: string, b: string | undefined): boolean => a === b || a === '?' || b === '?';
+function standsAt(number: string, key: string, start: number): boolean {
+  for (let at = 0; at < key.length; at += 1) {
+    const typed = key[at];
+    const kept = number[start + at];
+    if (typed !== kept && typed !== '?' && kept !== '?') return false;
+  }
+  return true;
+}
 
 /** The longest stretch of a key without `?`; the first of equal ones. */
 export const longestRun = (key: string): string =>

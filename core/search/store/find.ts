@@ -88,6 +88,7 @@ export const findStamps = (db: ReadDb, stamp: string, limit: number): CastingId[
     .map((row) => row.id);
 
 const MOST_WILD = 5000;
+const PAGE = 100;
 
 /** Castings whose number or serial holds the key; `?` typed or kept stands for one character. */
 export function findNumbers(db: ReadDb, key: string, limit: number): CastingId[] {
@@ -112,13 +113,21 @@ function byGlob(db: ReadDb, key: string, limit: number): Readonly<{ id: CastingI
       limit,
     );
   }
-  return db
-    .sql<{ id: CastingId; number: string }>(
-      'SELECT rowid AS id, number FROM find_number WHERE find_number MATCH ? ORDER BY rowid DESC LIMIT ?',
+  // Newest first a page at a time: the fewest are compared that fill the list.
+  const found: { id: CastingId }[] = [];
+  let below = Number.MAX_SAFE_INTEGER;
+  for (let looked = 0; looked < MOST_WILD && found.length < limit; looked += PAGE) {
+    const page = db.sql<{ id: CastingId; number: string }>(
+      'SELECT rowid AS id, number FROM find_number WHERE find_number MATCH ? AND rowid < ? ORDER BY rowid DESC LIMIT ?',
       phrase(readable),
-      MOST_WILD,
-    )
-    .filter((row) => row.number.split(' ').some((number) => placeOfKey(number, key) >= 0));
+      below,
+      PAGE,
+    );
+    found.push(...page.filter((row) => row.number.split(' ').some((number) => placeOfKey(number, key) >= 0)));
+    below = page[PAGE - 1]?.id ?? 0;
+    if (below === 0) break;
+  }
+  return found;
 }
 
 /** Any three characters in a row are indexed; two are looked for at the beginning. */
