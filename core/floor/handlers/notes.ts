@@ -6,7 +6,7 @@ import { personOf } from '../../host/implement.ts';
 import { keptPicture } from '../../host/kept-file.ts';
 import type { StoredFile } from '../../host/services.ts';
 import { addDays } from '../../kernel/days.ts';
-import { badField, ruleBroken } from '../../kernel/errors.ts';
+import { AppError, badField, ruleBroken } from '../../kernel/errors.ts';
 import type { CastingId, FindingId, TicketId } from '../../kernel/ids.ts';
 import { insertPhoto, keepAttachment } from '../../photos/store.ts';
 import { HOLD_OWNERS, HOLD_WORDS, type HoldReason } from '../../state/compute/words.ts';
@@ -90,6 +90,14 @@ export const notes: Notes = {
     run({ holdId, words }, ctx) {
       const hold = getHold(ctx.db, holdId);
       if (hold.closed_at !== null) throw ruleBroken('floor/hold-closed', 'This hold is closed already.');
+      // An account on stop waits for a named yes (I33); the counter may ask for it, not give it.
+      if (hold.reason === 'money' && !ctx.session.may.has('leads:decide')) {
+        throw new AppError(
+          'not-allowed',
+          'floor/account-needs-a-yes',
+          'The account waits for a yes. Ask a lead or the owner to close this hold under their own name.',
+        );
+      }
       closeHold(ctx.db, holdId, ctx.now, personOf(ctx), words);
       return {
         output: { words: `Hold closed: ${HOLD_WORDS[hold.reason]}.` },

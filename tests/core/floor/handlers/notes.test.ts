@@ -176,6 +176,16 @@ describe('floor/close-hold', () => {
       'floor/hold-closed',
     );
   });
+
+  it('leaves an account to the yes of a lead', async () => {
+    const host = await startTestHost();
+    const job = await checkIn(host);
+    const { holdId } = await host.send('floor/open-hold', { reason: 'money', ticketId: job.ticketId }, { as: 'MN' });
+    const closing = { holdId, words: 'they will pay on Friday' };
+    expect((await host.refuse('floor/close-hold', closing, { as: 'MN' })).code).toBe('floor/account-needs-a-yes');
+    await host.send('floor/close-hold', closing, { as: 'OB' });
+    expect((await benchOf(host, job)).holds).toEqual([]);
+  });
 });
 
 describe('floor/report-incident', () => {
