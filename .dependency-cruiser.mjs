@@ -2,7 +2,7 @@
 import { features, rows } from './.ci/rooms.mjs';
 
 const anyOf = (names) => `^core/(${names.join('|')})/`;
-const compute = ['^core/[^/]+/compute\\.ts$', '^core/[^/]+/compute/[^/]+\\.ts$'];
+const compute = ['^core/[^/]+/compute\\.ts$', '^core/[^/]+/compute/'];
 const contract = ['^core/app-contract\\.ts$', '^core/[^/]+/contract\\.ts$', '^core/[^/]+/contract/[^/]+\\.ts$'];
 const store = ['^core/[^/]+/store\\.ts$', '^core/[^/]+/store/[^/]+\\.ts$'];
 const handlers = ['^core/[^/]+/handlers\\.ts$', '^core/[^/]+/handlers/[^/]+\\.ts$'];

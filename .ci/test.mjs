@@ -56,6 +56,8 @@ function countTests(report, code) {
 async function test() {
   const folder = mkdtempSync(join(tmpdir(), 'benchtag-tests-'));
   const report = join(folder, 'report.json');
+  // Whatever a test leaves behind goes with this folder: a run makes some thousand small ones.
+  process.env.TMPDIR = folder;
   const { code } = await collectUnderNode24(
     'vitest',
     ['run', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`],

@@ -1,5 +1,5 @@
 /** Facts of a head of the practice shop, from its data files, without a database. */
-import type { Stage } from '#core/catalogue/compute/bench-tables.ts';
+import type { Stage } from '#core/catalogue/compute/bench-table.ts';
 import { id } from '#core/kernel/ids.ts';
 import { isUnitCode, type UnitCode } from '#core/kernel/measure-units.ts';
 import type { Facts, Limit, Spot } from '#core/readings/compute/model.ts';

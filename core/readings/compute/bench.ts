@@ -3,8 +3,8 @@
  *
  * Everything is worked out once and kept for the life of the object; a table of 32 valves asks the same things often.
  */
-import type { Stage } from '../../catalogue/compute/bench-tables.ts';
-import type { Quantity } from '../../catalogue/compute/quantities.ts';
+import type { Stage } from '../../catalogue/compute/bench-table.ts';
+import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import { divideRounded } from '../../kernel/units.ts';
 import { type CellRows, cellKey, groupByCell, settleCell } from './current.ts';
 import { FORMULAS } from './formulas.ts';

@@ -1,6 +1,6 @@
 /** One cell of a sheet: what stands there, how it is judged, and what must be said beside it. */
-import type { Stage } from '../../catalogue/compute/bench-tables.ts';
-import type { Quantity } from '../../catalogue/compute/quantities.ts';
+import type { Stage } from '../../catalogue/compute/bench-table.ts';
+import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import { showTyped, withMark } from '../../kernel/measure-show.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
 import type { Bench } from './bench.ts';

@@ -1,5 +1,5 @@
 /** The columns of a table: places in bench order, grouped as they lie, each said in words. */
-import type { SpotKind } from '../../catalogue/compute/quantities.ts';
+import type { SpotKind } from '../../catalogue/compute/quantity.ts';
 import type { Spot } from './model.ts';
 
 export type Placed = Readonly<{ spot: Spot | null; label: string; words: string; group: string }>;

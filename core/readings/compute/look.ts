@@ -2,7 +2,7 @@
  * How a formula sees one place of a casting: what was read there, what was computed from it, what the limits and the sheet
  * say. Every figure carries its doubt and its small print along, so that no formula has to remember them.
  */
-import type { Stage } from '../../catalogue/compute/bench-tables.ts';
+import type { Stage } from '../../catalogue/compute/bench-table.ts';
 import type { ReadOn, ShimStock, Spot } from './model.ts';
 import { combineUncertainty } from './verdict.ts';
 

@@ -2,8 +2,8 @@
  * The shapes of measuring: what was read, by what it is judged, and by whom it was decided.
  * Types only. All values are base units of the quantity's family (core/kernel/measure-units.ts).
  */
-import type { Stage } from '../../catalogue/compute/bench-tables.ts';
-import type { Quantity, SpotKind } from '../../catalogue/compute/quantities.ts';
+import type { Stage } from '../../catalogue/compute/bench-table.ts';
+import type { Quantity, SpotKind } from '../../catalogue/compute/quantity.ts';
 import type { Day, Moment } from '../../kernel/days.ts';
 import type { CastingId, LimitId, OperationId, ReadingId, SpotId, TicketId, ToolId } from '../../kernel/ids.ts';
 import type { FitMark } from '../../kernel/measure.ts';

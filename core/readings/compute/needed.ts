@@ -4,7 +4,7 @@
  * A needed reading of before is met by what was last known of the place, also from an earlier operation; one of after belongs
  * to its own operation. What reads as not applicable is met. What no limit judges may be signed and prints so.
  */
-import type { BenchTable, Stage } from '../../catalogue/compute/bench-tables.ts';
+import type { BenchTable, Stage } from '../../catalogue/compute/bench-table.ts';
 import type { OperationId, SpotId } from '../../kernel/ids.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import type { Bench } from './bench.ts';

@@ -1,5 +1,5 @@
 /** While somebody types: the sheet as it would stand with this figure in it. Nothing is kept. */
-import type { BenchTable } from '../../catalogue/compute/bench-tables.ts';
+import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
 import { moment } from '../../kernel/days.ts';
 import type { ReadingId } from '../../kernel/ids.ts';
 import { withMark } from '../../kernel/measure-show.ts';

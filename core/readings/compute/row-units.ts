@@ -1,5 +1,5 @@
 /** In which unit and with how many decimals a row is shown, and how bare digits typed into it are read. */
-import type { Quantity } from '../../catalogue/compute/quantities.ts';
+import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import type { EntryRule } from '../../kernel/measure.ts';
 import { showExact, showValue } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape, usualUnit } from '../../kernel/measure-units.ts';

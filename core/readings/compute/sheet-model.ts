@@ -1,6 +1,6 @@
 /** The filled-in, judged table that screen, sign-off, paper and export share. Types only; values are base units. */
-import type { Stage } from '../../catalogue/compute/bench-tables.ts';
-import type { Quantity, SpotKind } from '../../catalogue/compute/quantities.ts';
+import type { Stage } from '../../catalogue/compute/bench-table.ts';
+import type { Quantity, SpotKind } from '../../catalogue/compute/quantity.ts';
 import type { Moment } from '../../kernel/days.ts';
 import type { LimitId, ReadingId, SpotId } from '../../kernel/ids.ts';
 import type { EntryRule, Typed } from '../../kernel/measure.ts';

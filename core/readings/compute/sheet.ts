@@ -2,7 +2,7 @@
  * A bench table of one casting, filled in and judged: the one answer that the screen, the verdict list, the build sheet and
  * the export read. Pure; a table is data, so nothing here knows a quantity by name except the shims.
  */
-import type { BenchTable } from '../../catalogue/compute/bench-tables.ts';
+import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from './bench.ts';

@@ -4,7 +4,7 @@ import { showValue, withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, usualUnit } from '../../kernel/measure-units.ts';
 import { STEPS_TOO_TALL, shortOrTall, stepsTooShort } from './advice.ts';
 import { openBench } from './bench.ts';
-import { shimTaskOf } from './formulas.ts';
+import { shimTaskOf } from './formulas/springs.ts';
 import type { Facts } from './model.ts';
 import { showComputed } from './row-units.ts';
 import type { ShimChoices } from './sheet-model.ts';

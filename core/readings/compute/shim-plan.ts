@@ -2,7 +2,7 @@
 import { showExact, withMark } from '../../kernel/measure-show.ts';
 import type { Bench } from './bench.ts';
 import type { Placed } from './columns.ts';
-import { shimTaskOf } from './formulas.ts';
+import { shimTaskOf } from './formulas/springs.ts';
 import type { ShimStock, Spot } from './model.ts';
 import type { Column, Pick, SheetRow, ShimPlan } from './sheet-model.ts';
 import { chooseShims, pickList, readStack, stackText } from './shims.ts';

@@ -3,7 +3,7 @@ import { showExact } from '../../kernel/measure-show.ts';
 import { STEPS_TOO_TALL, STEPS_WEAK, shortOrTall, stepsTooShort } from './advice.ts';
 import type { Bench } from './bench.ts';
 import type { Placed } from './columns.ts';
-import { shimTaskOf } from './formulas.ts';
+import { shimTaskOf } from './formulas/springs.ts';
 import type { Cell, Column, SheetRow, ToDo } from './sheet-model.ts';
 
 type Doing = Readonly<{ words: string; steps: readonly string[] }>;

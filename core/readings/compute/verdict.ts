@@ -4,7 +4,7 @@
  * Guard band: nothing passes inside the uncertainty of a limit, and nothing fails until it is outside by more than it (the
  * doubt counts against whoever makes the claim; ISO 14253-1 as summarised publicly). Without guard the limits themselves.
  */
-import type { Quantity } from '../../catalogue/compute/quantities.ts';
+import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import type { Direction, Verdict, VerdictName } from './model.ts';
 
 /** All in base units of one family. */

@@ -1,6 +1,7 @@
 /** Reads what the catalogue says about measuring: quantities, bench tables, shims, gauges. */
-import type { BenchTable, Stage } from '../../catalogue/compute/bench-tables.ts';
-import { findQuantity, quantity as plain, type Quantity } from '../../catalogue/compute/quantities.ts';
+import type { BenchTable, Stage } from '../../catalogue/compute/bench-table.ts';
+import { findQuantity } from '../../catalogue/compute/quantities.ts';
+import { quantity as plain, type Quantity } from '../../catalogue/compute/quantity.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
 import type { CastingId, ToolId } from '../../kernel/ids.ts';

@@ -1,5 +1,5 @@
 /** Gathers what the operations of a casting want to know, and the sheets that hold what was read. */
-import type { BenchTable } from '../../catalogue/compute/bench-tables.ts';
+import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
 import type { CastingId, OperationId, SpotId } from '../../kernel/ids.ts';

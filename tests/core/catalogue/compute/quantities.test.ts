@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findQuantity, QUANTITIES, quantity } from '#core/catalogue/compute/quantities.ts';
+import { findQuantity, QUANTITIES } from '#core/catalogue/compute/quantities.ts';
 import { unitShape } from '#core/kernel/measure-units.ts';
 
 describe('QUANTITIES', () => {
@@ -14,6 +14,5 @@ describe('QUANTITIES', () => {
   it('finds one by its code', () => {
     expect(findQuantity('installed-height')).toMatchObject({ spotKind: 'valve', over: 'too tall' });
     expect(findQuantity('colour')).toBeUndefined();
-    expect(quantity('x', 'an x')).toMatchObject({ family: 'length', spotKind: null, points: [] });
   });
 });

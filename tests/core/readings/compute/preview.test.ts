@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type BenchTable, findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
+import type { BenchTable } from '#core/catalogue/compute/bench-table.ts';
+import { findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
 import { previewOf } from '#core/readings/compute/preview.ts';
 import { practiceHead } from '#tests/kit/practice-head.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { quantity } from '#core/catalogue/compute/quantities.ts';
+import { quantity } from '#core/catalogue/compute/quantity.ts';
 import { measureOf } from '#core/kernel/measure-units.ts';
 import { entryRuleOf, rowDecimals, rowUnit, showComputed } from '#core/readings/compute/row-units.ts';
 

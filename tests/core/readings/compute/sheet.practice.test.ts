@@ -1,6 +1,7 @@
 /** Invented data: a regression baseline of the practice shop, not an outside proof of the formulas. */
 import { describe, expect, it } from 'vitest';
-import { type BenchTable, findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
+import type { BenchTable } from '#core/catalogue/compute/bench-table.ts';
+import { findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
 import { measureOf, type UnitCode } from '#core/kernel/measure-units.ts';
 import type { Facts } from '#core/readings/compute/model.ts';
 import { composeSheet } from '#core/readings/compute/sheet.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { BENCH_TABLES, type BenchTable, findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
-import { quantity } from '#core/catalogue/compute/quantities.ts';
+import type { BenchTable } from '#core/catalogue/compute/bench-table.ts';
+import { BENCH_TABLES, findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
+import { quantity } from '#core/catalogue/compute/quantity.ts';
 import { id } from '#core/kernel/ids.ts';
 import { measureOf } from '#core/kernel/measure-units.ts';
 import type { Facts } from '#core/readings/compute/model.ts';

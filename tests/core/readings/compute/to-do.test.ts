@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type BenchTable, findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
+import type { BenchTable } from '#core/catalogue/compute/bench-table.ts';
+import { findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
 import { measureOf } from '#core/kernel/measure-units.ts';
 import { openBench } from '#core/readings/compute/bench.ts';
 import { columnsOf } from '#core/readings/compute/columns.ts';

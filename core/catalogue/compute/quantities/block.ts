@@ -1,0 +1,61 @@
+/** Bores, mains, decks of a block, and the parts that run in them. */
+import { cylinder, fine, gap, type Quantity, quantity, tall } from '../quantity.ts';
+
+export const BLOCK: readonly Quantity[] = [
+  quantity('bore', 'bore', {
+    ...cylinder,
+    ...fine,
+    points: [
+      ['top-x', 'top, across'],
+      ['mid-x', 'middle, across'],
+      ['bot-x', 'bottom, across'],
+      ['top-y', 'top, along'],
+      ['mid-y', 'middle, along'],
+      ['bot-y', 'bottom, along'],
+    ],
+  }),
+  quantity('bore-taper', 'taper', { ...cylinder, fine: true, over: 'too much', derived: 'bore-taper' }),
+  quantity('bore-out-of-round', 'out of round', {
+    ...cylinder,
+    fine: true,
+    over: 'too much',
+    derived: 'bore-out-of-round',
+  }),
+  quantity('bore-wear', 'wear', { ...cylinder, fine: true, signed: true, over: 'too much', derived: 'bore-wear' }),
+  quantity('piston-size', 'piston', { ...cylinder, ...fine }),
+  quantity('piston-clearance', 'piston clearance', {
+    ...cylinder,
+    ...gap,
+    signed: true,
+    derived: 'piston-clearance',
+  }),
+  quantity('bore-wanted', 'size wanted', { ...cylinder, ...fine }),
+  quantity('wall-thickness', 'wall', { ...cylinder, over: 'too thick', under: 'too thin' }),
+  quantity('crosshatch', 'crosshatch', { ...cylinder, family: 'angle' }),
+  quantity('sleeve-od', 'sleeve outside', { ...cylinder, ...fine }),
+  quantity('sleeve-fit', 'sleeve fit', { ...cylinder, ...gap, signed: true }),
+  quantity('counterbore-ledge', 'ledge depth', { ...cylinder, ...fine, over: 'too deep', under: 'too shallow' }),
+  quantity('liner-protrusion', 'liner stands', { ...cylinder, ...tall, fine: true, signed: true }),
+  quantity('ring-gap-top', 'top ring gap', { ...cylinder, under: 'not enough' }),
+  quantity('ring-gap-second', 'second ring gap', { ...cylinder, under: 'not enough' }),
+  quantity('main-size', 'main bore', {
+    spotKind: 'main',
+    ...fine,
+    points: [
+      ['0', 'vertical'],
+      ['+60', '60 degrees one way'],
+      ['-60', '60 degrees the other way'],
+    ],
+  }),
+  quantity('cap-cut', 'taken off the cap', { spotKind: 'main', fine: true, over: 'too much' }),
+  quantity('line-error', 'main line', { fine: true, over: 'too much' }),
+  quantity('centre-line-rise', 'centre line rises', { fine: true, over: 'too much' }),
+  quantity('deck-height', 'deck height', { spotKind: 'deck_corner', ...fine, ...tall }),
+  quantity('cam-tunnel-size', 'cam tunnel', { spotKind: 'cam_journal', ...fine }),
+  quantity('cam-bearing-sizes', 'cam bearing', { spotKind: 'cam_journal', ...fine }),
+  quantity('lifter-bore-size', 'lifter bore', { spotKind: 'lifter', ...fine }),
+  quantity('journal-size', 'journal', { spotKind: 'journal', ...fine }),
+  quantity('rod-big-end', 'big end', fine),
+  quantity('rod-length', 'rod length', { ...fine, over: 'too long', under: 'too short' }),
+  quantity('small-end-size', 'small end', fine),
+];
