@@ -31,6 +31,8 @@ export type Quantity = Readonly<{
   spotKind: SpotKind | null;
   /** Name of the formula in core/readings/compute/formulas.ts; null for what is read. */
   derived: string | null;
+  /** Computed, unless somebody typed it: what is typed stands. */
+  orTyped: boolean;
   /** Intake and exhaust may have limits of their own. */
   sideMatters: boolean;
   points: readonly Readonly<{ code: string; words: string }>[];
@@ -60,6 +62,7 @@ export function quantity(code: string, words: string, extra: Extra = {}): Quanti
     family: 'length',
     spotKind: null,
     derived: null,
+    orTyped: false,
     sideMatters: false,
     entryRule: 'none',
     entryDigits: 0,

@@ -106,9 +106,10 @@ export function openBench(facts: Facts): Bench {
   const known = remember(addressOf, (code, spot, point, stage): Known | null => {
     const quantity = quantities.get(code);
     const formula = quantity?.derived ? FORMULAS[quantity.derived] : undefined;
-    if (!formula) {
+    if (!formula || quantity?.orTyped) {
       const { current } = rows(code, spot, point, stage);
-      return current?.kind === 'number' && current.value !== null ? readKnown(current, tools) : null;
+      const read = current?.kind === 'number' && current.value !== null ? readKnown(current, tools) : null;
+      if (read || !formula || current?.kind === 'not_applicable') return read;
     }
     const key = addressOf(code, spot, point, stage);
     if (under.has(key)) return null;
@@ -152,10 +153,24 @@ function makeLook(bench: Pick<Bench, 'facts' | 'rows' | 'known' | 'limit' | 'qua
     const value = target(quantity);
     return value === null ? null : fromSheet(value, words);
   };
+  const value: Look['value'] = (quantity, at = {}) => known(quantity, at.stage ?? stage, at.point ?? null);
+  const either: Look['either'] = (quantity) => known(quantity, stage, null) ?? known(quantity, other, null);
   return {
     place,
-    value: (quantity, at = {}) => known(quantity, at.stage ?? stage, at.point ?? null),
-    either: (quantity) => known(quantity, stage, null) ?? known(quantity, other, null),
+    facts,
+    value,
+    either,
+    figure: (quantity) =>
+      either(quantity) ?? targetKnown(quantity, `${bench.quantity(quantity)?.words ?? quantity} from the sheet`),
+    all(quantity, at = {}) {
+      const kind = bench.quantity(quantity)?.spotKind ?? null;
+      return facts.spots
+        .filter((it) => it.kind === kind)
+        .flatMap((it) => {
+          const found = bench.known(quantity, it, at.point ?? null, at.stage ?? stage);
+          return found?.value == null ? [] : [{ spot: it, known: found }];
+        });
+    },
     readOn: (quantity, at) => bench.rows(quantity, spotFor(quantity), null, at).current?.readOn ?? null,
     words: (quantity, at) => {
       const { current } = bench.rows(quantity, spotFor(quantity), null, at);
@@ -165,6 +180,8 @@ function makeLook(bench: Pick<Bench, 'facts' | 'rows' | 'known' | 'limit' | 'qua
     targetKnown,
     low: (quantity) =>
       bench.limit(quantity, stage, side)?.limit.low ?? bench.limit(quantity, other, side)?.limit.low ?? null,
+    high: (quantity) =>
+      bench.limit(quantity, stage, side)?.limit.high ?? bench.limit(quantity, other, side)?.limit.high ?? null,
     lift: () =>
       facts.valveLift === null
         ? targetKnown('valve-lift', 'lift from the sheet')

@@ -4,7 +4,7 @@ import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import { showTyped, withMark } from '../../kernel/measure-show.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
 import type { Bench } from './bench.ts';
-import type { CellRows } from './current.ts';
+import { type CellRows, isComputed } from './current.ts';
 import type { Known } from './look.ts';
 import type { Reading, Spot, Verdict } from './model.ts';
 import { rowDecimals, showComputed } from './row-units.ts';
@@ -47,10 +47,11 @@ export function cellAt(bench: Bench, place: CellPlace): Cell {
   };
 }
 
-function stateOf(quantity: Quantity, { current, choose }: CellRows, known: Known | null): CellState {
+function stateOf(quantity: Quantity, rows: CellRows, known: Known | null): CellState {
+  const { current, choose } = rows;
   if (choose.length > 0) return 'two readings';
   if (current?.kind === 'not_applicable') return 'not applicable';
-  if (quantity.derived !== null) {
+  if (isComputed(quantity, rows)) {
     return known?.value == null ? 'not measured' : known.planned ? 'planned' : 'computed';
   }
   return current ? 'read' : 'not measured';
@@ -70,10 +71,11 @@ function verdictAt(bench: Bench, place: CellPlace, state: CellState, known: Know
   return bench.verdict(quantity.code, stage, spot?.side ?? null, known);
 }
 
-function textOf(place: CellPlace, state: CellState, { current }: CellRows, known: Known | null): string {
+function textOf(place: CellPlace, state: CellState, rows: CellRows, known: Known | null): string {
   if (state === 'not applicable') return DASH;
   const { quantity, unit } = place;
-  if (current && quantity.derived === null) return readingText(current, unit);
+  const { current } = rows;
+  if (current && !isComputed(quantity, rows)) return readingText(current, unit);
   if (known?.value == null || unit === null) return '';
   return showComputed(known.value, unit, rowDecimals(quantity, unit));
 }

@@ -3,6 +3,7 @@
  * nobody supersedes. Two current rows are two people's; they are settled by their figures or by a person, never by the clock
  * alone.
  */
+import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import type { Reading } from './model.ts';
 
 export type CellRows = Readonly<{
@@ -62,3 +63,9 @@ function lastOperation(open: readonly Reading[]): readonly Reading[] {
   const since = open.findIndex((row) => (row.operation ?? 0) === latest);
   return open.filter((row, index) => row.operation === latest || (row.operation === null && index >= since));
 }
+
+/** True where the figure of a cell comes from a formula: always, or until somebody types it. */
+export const isComputed = (
+  quantity: Pick<Quantity, 'derived' | 'orTyped'>,
+  { current }: Pick<CellRows, 'current'>,
+): boolean => quantity.derived !== null && !(quantity.orTyped && current?.kind === 'number');

@@ -31,7 +31,7 @@ const refused = (code: string, message: string): Entry =>
 /** Read what was typed into a cell. `unit`: what the sender says the row is in; the cell's own otherwise. */
 export function readEntry(bench: Bench, place: CellPlace, text: string, unit: UnitCode | null): Entry {
   const { quantity } = place;
-  if (quantity.derived !== null)
+  if (quantity.derived !== null && !quantity.orTyped)
     return refused('computed', `${quantity.words} is computed. Type what it is made from.`);
   if (quantity.family === 'choice' || quantity.family === 'text') return readWords(bench, place, text);
   const rowUnit = unit !== null && unitShape(unit).family === quantity.family ? unit : place.unit;

@@ -3,7 +3,7 @@
  * say. Every figure carries its doubt and its small print along, so that no formula has to remember them.
  */
 import type { Stage } from '../../catalogue/compute/bench-table.ts';
-import type { ReadOn, ShimStock, Spot } from './model.ts';
+import type { Facts, ReadOn, ShimStock, Spot } from './model.ts';
 import { combineUncertainty } from './verdict.ts';
 
 /** A figure with what must be said of it. */
@@ -26,6 +26,16 @@ export type Look = Readonly<{
   value(quantity: string, at?: Readonly<{ stage?: Stage; point?: string }>): Known | null;
   /** At this stage, else at the other: for what work does not change. */
   either(quantity: string): Known | null;
+  /**
+   * What was read at either stage; else the target of the limit in force, marked "<words of the quantity> from the sheet".
+   * For data of the engine that a person may also measure: rod length, gasket, chamber.
+   */
+  figure(quantity: string): Known | null;
+  /** The quantity at each place of its kind, in bench order; a place where it is not known is left out. */
+  all(
+    quantity: string,
+    at?: Readonly<{ stage?: Stage; point?: string }>,
+  ): readonly Readonly<{ spot: Spot; known: Known }>[];
   readOn(quantity: string, stage: Stage): ReadOn | null;
   /** Words kept in a cell, for example the shims fitted. */
   words(quantity: string, stage: Stage): string | null;
@@ -35,6 +45,10 @@ export type Look = Readonly<{
   targetKnown(quantity: string, words: string): Known | null;
   /** Lower limit in force. */
   low(quantity: string): number | null;
+  /** Upper limit in force. */
+  high(quantity: string): number | null;
+  /** Casting, engine, pair and earlier visits. */
+  facts: Pick<Facts, 'casting' | 'engine' | 'pair' | 'earlier' | 'system'>;
   /** Valve lift: of the customer's cam as the ticket says, else of the type. */
   lift(): Known | null;
   /** The shims that fit the unit of this job; null when the shop has none. */
@@ -50,6 +64,30 @@ export function made(from: readonly (Known | null)[], value: number, marks: read
     uncertainty: parts.length === 0 ? null : combineUncertainty(parts.map((it) => it.uncertainty)),
     marks: [...new Set([...parts.flatMap((it) => it.marks), ...marks])],
     planned: parts.some((it) => it.planned),
+  };
+}
+
+/**
+ * A figure made by a function of others: each doubt counts with the slope of the function at its part (root of the sum of
+ * squares, rounded up).
+ *
+ * @param parts each figure with how much the result changes when it changes by one
+ */
+export function madeBy(
+  parts: readonly (readonly [Known | null, number])[],
+  value: number,
+  marks: readonly string[] = [],
+): Known {
+  const doubts = parts.map(([known, slope]) =>
+    known?.uncertainty == null ? null : Math.ceil(Math.abs(slope) * known.uncertainty),
+  );
+  return {
+    ...made(
+      parts.map(([known]) => known),
+      value,
+      marks,
+    ),
+    uncertainty: combineUncertainty(doubts),
   };
 }
 

@@ -141,6 +141,25 @@ export type ShimStock = Readonly<{
   maxStack: number;
 }>;
 
+/** The engine a casting belongs to, as its sheet says. Lengths in nanometres, leans in millionths of a degree. */
+export type Engine = Readonly<{
+  words: string;
+  cylinders: number;
+  layout: 'inline' | 'v' | 'flat' | 'single';
+  bankLean: number | null;
+  faceLean: number | null;
+  bore: number | null;
+  stroke: number | null;
+}>;
+
+/** What was taken off another casting: the other one of a pair, or this one on an earlier visit. */
+export type OtherCut = Readonly<{
+  tag: number;
+  position: string;
+  /** Null: not measured before and after. */
+  removed: number | null;
+}>;
+
 /** Everything known of one casting that its sheets are made from. */
 export type Facts = Readonly<{
   casting: Readonly<{
@@ -152,7 +171,17 @@ export type Facts = Readonly<{
     material: string;
     position: string;
     typeCode: string;
+    camLayout: 'none' | 'side' | 'ohv' | 'sohc' | 'dohc';
+    fuel: 'petrol' | 'diesel' | 'gas' | 'other';
+    /** On the scale or of its type; null when neither is known. */
+    weight: number | null;
   }>;
+  /** Null for a casting whose engine nobody named. */
+  engine: Engine | null;
+  /** The other castings of its pair on this ticket. */
+  pair: readonly OtherCut[];
+  /** The same casting on earlier visits, the last one first. */
+  earlier: readonly OtherCut[];
   quantities: readonly Quantity[];
   spots: readonly Spot[];
   readings: readonly Reading[];

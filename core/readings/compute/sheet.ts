@@ -81,7 +81,7 @@ function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: '
       point: row.point,
       pointWords: quantity.points.find((point) => point.code === row.point)?.words ?? null,
       stage: row.stage,
-      derived: quantity.derived !== null,
+      derived: quantity.derived !== null && !quantity.orTyped,
       family: quantity.family,
       unit,
       unitMark: unit === null ? '' : unitShape(unit).mark,

@@ -4,7 +4,8 @@ import type { ReadDb } from '../../db/query.ts';
 import type { Day, Moment } from '../../kernel/days.ts';
 import { notFound } from '../../kernel/errors.ts';
 import type { CastingId, SpotId } from '../../kernel/ids.ts';
-import type { Facts, Spot } from '../compute/model.ts';
+import type { Engine, Facts, Spot } from '../compute/model.ts';
+import { listEarlierCuts, listPairCuts } from './cuts.ts';
 import { listQuantities, listShims, listToolRows } from './known.ts';
 import { listChoices, listLimitsFor } from './limits.ts';
 import { listDecisions, listReadings } from './readings.ts';
@@ -30,6 +31,19 @@ function findCasting(db: ReadDb, casting: CastingId) {
         't.name as type_name',
         't.engine_type_id',
         'e.numbering',
+        'e.words as engine_words',
+        'e.cylinders',
+        'e.layout',
+        'e.bank_lean_udeg',
+        'e.face_lean_udeg',
+        'e.bore_nm',
+        'e.stroke_nm',
+        't.cam_layout',
+        't.fuel',
+        't.usual_weight_g',
+        'c.weight_g',
+        'c.pair_no',
+        'c.previous_casting_id',
         'k.certified',
         'k.valve_lift_nm',
         'k.price_day',
@@ -57,7 +71,13 @@ export function readFacts(db: ReadDb, casting: CastingId, today: Day): Facts {
       material: row.material,
       position: row.position,
       typeCode: row.type_code,
+      camLayout: row.cam_layout,
+      fuel: row.fuel,
+      weight: row.weight_g ?? row.usual_weight_g,
     },
+    engine: engineOf(row),
+    pair: row.pair_no === null ? [] : listPairCuts(db, { casting: row.id, ticket: row.ticket_id, pair: row.pair_no }),
+    earlier: row.previous_casting_id === null ? [] : listEarlierCuts(db, row.previous_casting_id),
     quantities: listQuantities(db),
     spots: listSpots(db, row),
     readings: listReadings(db, casting),
@@ -76,6 +96,19 @@ export function readFacts(db: ReadDb, casting: CastingId, today: Day): Facts {
     system: shop?.units ?? 'inch',
     guard: shop?.guard === 1 || row.certified === 1,
     lockedSince: findSignedAt(db, casting),
+  };
+}
+
+function engineOf(row: CastingRow): Engine | null {
+  if (row.engine_words === null || row.cylinders === null || row.layout === null) return null;
+  return {
+    words: row.engine_words,
+    cylinders: row.cylinders,
+    layout: row.layout,
+    bankLean: row.bank_lean_udeg,
+    faceLean: row.face_lean_udeg,
+    bore: row.bore_nm,
+    stroke: row.stroke_nm,
   };
 }
 

@@ -42,6 +42,32 @@ describe('openBench', () => {
     expect(rows('0.060').choose).toHaveLength(2);
   });
 
+  it('computes a figure until somebody types it: then the typed one stands, and with it its doubt', () => {
+    const gauge = toolOf({ uncertainty: 2540 });
+    const facts = (...more: Parameters<typeof readingOf>[]) =>
+      factsOf({
+        spots: valves('1E'),
+        tools: [gauge],
+        quantities: [
+          ...factsOf().quantities.filter((it) => it.code !== 'guide-clearance'),
+          quantity('guide-clearance', 'c', { spotKind: 'valve', derived: 'guide-clearance', orTyped: true }),
+        ],
+        readings: [
+          readingOf('guide-id', '0.3438', 'in', { spot, point: 'mid' }),
+          readingOf('stem', '0.3412', 'in', { spot }),
+          ...more.map((it) => readingOf(...it)),
+        ],
+      });
+    const known = (of: ReturnType<typeof facts>) =>
+      openBench(of).known('guide-clearance', valve ?? null, null, 'after');
+
+    expect(known(facts())?.value).toBe(measureOf('0.0026', 'in'));
+    expect(known(facts(['guide-clearance', '0.0031', 'in', { spot, tool: gauge.id }]))).toMatchObject({
+      value: measureOf('0.0031', 'in'),
+      uncertainty: 2540,
+    });
+  });
+
   it('never ends in a circle: a formula that asks for itself gets nothing', () => {
     const facts = factsOf({
       spots: valves('1E'),
