@@ -10,6 +10,7 @@ import { type CellRows, cellKey, groupByCell, settleCell } from './current.ts';
 import { FORMULAS } from './formulas.ts';
 import { fromSheet, type Known, type Look, type Place } from './look.ts';
 import type { Facts, Reading, ResolvedLimit, ShimStock, Spot, Tool, Verdict } from './model.ts';
+import { systemOfCasting } from './place.ts';
 import { resolveLimit } from './resolve-limit.ts';
 import { combineUncertainty, judge } from './verdict.ts';
 
@@ -119,9 +120,12 @@ export function openBench(facts: Facts): Bench {
     return made;
   });
 
+  // Sentences of an inch shop about a metric head are in millimetres.
+  const workFacts: Facts = { ...facts, system: systemOfCasting({ facts }) };
   const lookAt = remember(
     (spot: Spot | null, stage: Stage) => placeNumber(spot, stage),
-    (spot, stage) => makeLook({ facts, rows, known, limit, quantity: (it) => quantities.get(it) }, { spot, stage }),
+    (spot, stage) =>
+      makeLook({ facts, rows, known, limit, quantity: (it) => quantities.get(it) }, { spot, stage }, workFacts),
   );
   const look = (place: Place): Look => lookAt(place.spot, place.stage);
 
@@ -138,7 +142,11 @@ function readKnown(reading: Reading, tools: ReadonlyMap<Tool['id'], Tool>): Know
   return { value: reading.value, uncertainty: tool?.uncertainty ?? share, marks: [], planned: false };
 }
 
-function makeLook(bench: Pick<Bench, 'facts' | 'rows' | 'known' | 'limit' | 'quantity'>, place: Place): Look {
+function makeLook(
+  bench: Pick<Bench, 'facts' | 'rows' | 'known' | 'limit' | 'quantity'>,
+  place: Place,
+  shown: Look['facts'],
+): Look {
   const { facts } = bench;
   const { spot, stage } = place;
   const side = spot?.side ?? null;
@@ -157,7 +165,7 @@ function makeLook(bench: Pick<Bench, 'facts' | 'rows' | 'known' | 'limit' | 'qua
   const either: Look['either'] = (quantity) => known(quantity, stage, null) ?? known(quantity, other, null);
   return {
     place,
-    facts,
+    facts: shown,
     value,
     either,
     figure: (quantity) =>

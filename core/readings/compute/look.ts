@@ -47,7 +47,7 @@ export type Look = Readonly<{
   low(quantity: string): number | null;
   /** Upper limit in force. */
   high(quantity: string): number | null;
-  /** Casting, engine, pair and earlier visits. */
+  /** Casting, engine, pair and earlier visits; `system` is inch or metric work of this casting. */
   facts: Pick<Facts, 'casting' | 'engine' | 'pair' | 'earlier' | 'system'>;
   /** Valve lift: of the customer's cam as the ticket says, else of the type. */
   lift(): Known | null;

@@ -29,7 +29,7 @@ export function placeAt(bench: Bench, cell: Pick<Reading, 'quantity' | 'spot' | 
  * Inch or metric work: by the first length this casting has a limit of its own for, so that an inch shop reads a metric head in
  * millimetres; else as the shop works.
  */
-export function systemOfCasting(bench: Bench): 'inch' | 'metric' {
+export function systemOfCasting(bench: Pick<Bench, 'facts'>): 'inch' | 'metric' {
   const found = bench.facts.limits.find(
     (limit) => limit.forWhat !== 'shop' && (limit.unit === 'in' || limit.unit === 'mm'),
   );
