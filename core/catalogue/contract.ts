@@ -62,7 +62,14 @@ export const catalogueContract = {
     may: 'catalogue:edit',
     secret: ['operations', 'castingTypes', 'rules', 'places'],
     input: Entries,
-    output: z.strictObject({ added: z.int(), kept: z.int() }),
+    /** `newQuantities`: codes of the quantities that this workspace did not know before. */
+    output: z.strictObject({ added: z.int(), kept: z.int(), newQuantities: z.array(z.string()).readonly() }),
+  }),
+  /** Whether all of these entries are there and what the program knows of measuring stands as the program has it. */
+  'operations/is-brought-in': query({
+    may: 'catalogue:see',
+    input: Entries,
+    output: z.strictObject({ whole: z.boolean() }),
   }),
   'operations/list-kinds': query({
     may: 'catalogue:see',

@@ -3,10 +3,11 @@ import { implement } from '../host/implement.ts';
 import { badField, notFound } from '../kernel/errors.ts';
 import { spotsFromCounts } from './compute/spots.ts';
 import { catalogueContract } from './contract.ts';
-import { bringIn, bringInBenchTables } from './store/bring-in.ts';
+import { bringIn, isBroughtIn } from './store/bring-in.ts';
 import * as castings from './store/castings.ts';
 import { findIdByCode, getIdByCode } from './store/codes.ts';
 import { listKindsFor } from './store/kinds-for.ts';
+import { bringInBenchTables } from './store/measuring.ts';
 import * as operations from './store/operations.ts';
 
 const sum = (numbers: Readonly<Record<string, number | undefined>>): string =>
@@ -31,6 +32,7 @@ export const catalogue = implement(catalogueContract, {
       };
     },
   },
+  'operations/is-brought-in': { run: (input, { db }) => ({ whole: isBroughtIn(db, input) }) },
   'operations/list-kinds': { run: (input, { db }) => ({ kinds: listKindsFor(db, input.for) }) },
   'operations/list-packages': {
     run({ castingKind }, { db }) {

@@ -26,7 +26,7 @@ import { makePinCheck } from '#core/staff/handlers/sessions.ts';
 import { checkBackup, listBackups, makeBackup, putInPlace } from './backups.ts';
 import { openLog } from './log.ts';
 import { type Running, takeOwnership } from './owner-lock.ts';
-import { bringInCatalogue } from './program-catalogue.ts';
+import { bringInCatalogue, bringUpToDate } from './program-catalogue.ts';
 import { clockOf } from './shop-clock.ts';
 import { pathsOf, type WorkspacePaths } from './workspace-folder.ts';
 
@@ -100,9 +100,14 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
     };
   }
 
-  /** A new shop begins with the catalogue that the program brings. */
   const asTheProgram = (name: string, input: unknown): Promise<Reply> =>
-    dispatch(host, { name, input }, everything('first run'));
+    dispatch(host, { name, input }, everything('the program'));
+
+  /** An older workspace learns what this program knows before anything is answered; a shop that is not set up yet waits. */
+  const learn = async (): Promise<void> => {
+    if (hasShop(host.sqlite)) await bringUpToDate(asTheProgram);
+  };
+  let learnt: Promise<void> | undefined;
 
   let dayBackup: Promise<void> | undefined;
   async function makeDayBackup(): Promise<void> {
@@ -143,9 +148,15 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
     paths,
     host: () => host,
     async answer(request, session) {
+      learnt ??= learn().catch((error: unknown) => log('error', { update: String(error) }));
+      await learnt;
       const reply = await dispatch(host, request, session);
+      // A new shop begins with the catalogue that the program brings.
       if (reply.ok && request.name === FIRST_RUN) await bringInCatalogue(asTheProgram);
-      if (reply.ok && request.name === RESTORE) restore((reply.output as { file: string }).file, session);
+      if (reply.ok && request.name === RESTORE) {
+        restore((reply.output as { file: string }).file, session);
+        learnt = undefined;
+      }
       return reply;
     },
     onChange(listener) {
@@ -177,6 +188,11 @@ function openFile(paths: WorkspacePaths, clock: () => Date): Database {
       copyAndCheck(paths.database, `${paths.backups}/${name}/benchtag.sqlite`);
     },
   });
+}
+
+function hasShop(sqlite: Database): boolean {
+  const db = readDb(sqlite);
+  return db.one(db.q.selectFrom('shop_setting').select('id')) !== undefined;
 }
 
 function timeZoneOf(sqlite: Database): string {

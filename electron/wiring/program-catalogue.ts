@@ -28,25 +28,32 @@ function readEntries(): EntriesTyped {
   };
 }
 
+type Ask = (name: string, input: unknown) => Promise<Reply>;
+
 /**
  * Bring it in. A second time adds nothing.
  *
  * @param ask sends one command as somebody who may edit the catalogue
  * @throws Error with the sentence of the first command that is refused: the program's own data must fit
  */
-export async function bringInCatalogue(ask: (name: string, input: unknown) => Promise<Reply>): Promise<void> {
-  const { added } = (await sent(ask, 'operations/bring-in', readEntries())) as { added: number };
-  if (added === 0) return;
-  for (const limit of SHOP_LIMITS) {
-    await sent(ask, 'limits/add-limit', { ...limit, target: null, for: 'shop', secondUnitText: null });
+export async function bringInCatalogue(ask: Ask): Promise<void> {
+  const { newQuantities } = (await sent(ask, 'operations/bring-in', readEntries())) as { newQuantities: string[] };
+  const limits = SHOP_LIMITS.filter((limit) => newQuantities.includes(limit.quantity));
+  for (const limit of limits) {
+    await sent(ask, 'limits/add-limit', { ...limit, for: 'shop', secondUnitText: null });
   }
 }
 
-async function sent(
-  ask: (name: string, input: unknown) => Promise<Reply>,
-  name: string,
-  input: unknown,
-): Promise<unknown> {
+/**
+ * Bring an older workspace up to what this program knows; what the shop has under the same code stays. Nothing happens before
+ * the first run, nor where nothing is new.
+ */
+export async function bringUpToDate(ask: Ask): Promise<void> {
+  const { whole } = (await sent(ask, 'operations/is-brought-in', readEntries())) as { whole: boolean };
+  if (!whole) await bringInCatalogue(ask);
+}
+
+async function sent(ask: Ask, name: string, input: unknown): Promise<unknown> {
   const reply = await ask(name, input);
   if (!reply.ok) throw new Error(`${name}: ${reply.error.message} ${JSON.stringify(reply.error.fields ?? {})}`);
   return reply.output;

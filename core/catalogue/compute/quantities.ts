@@ -4,6 +4,8 @@
  */
 
 import { BLOCK } from './quantities/block.ts';
+import { BORES } from './quantities/bores.ts';
+import { BOTTOM_END } from './quantities/bottom-end.ts';
 import { RECORDS } from './quantities/records.ts';
 import { SPRINGS } from './quantities/springs.ts';
 import { SURFACES } from './quantities/surfaces.ts';
@@ -11,7 +13,7 @@ import { VALVES } from './quantities/valves.ts';
 import type { Quantity } from './quantity.ts';
 
 /** Every quantity of the first catalogue, in the order lists show them. */
-export const QUANTITIES: readonly Quantity[] = [...VALVES, ...SPRINGS, ...SURFACES, ...BLOCK, ...RECORDS];
+export const QUANTITIES: readonly Quantity[] = [...VALVES, ...SPRINGS, ...SURFACES, ...BORES, ...BLOCK, ...BOTTOM_END, ...RECORDS];
 
 const BY_CODE = new Map(QUANTITIES.map((it) => [it.code, it]));
 

@@ -12,6 +12,8 @@ export type ShopLimit = Readonly<{
   side: 'I' | 'E' | 'any';
   low: string | null;
   high: string | null;
+  /** What is aimed at, or the figure of the sheet that a formula needs. */
+  target: string | null;
   unit: UnitCode;
   sourceTag: string;
   sourceWords: string;
@@ -31,7 +33,14 @@ export const limit = (
   side,
   low,
   high,
+  target: null,
   unit,
   sourceTag: 'common practice',
   sourceWords: 'shop default, common practice',
+});
+
+/** A figure that a formula needs and the shop has no better one for, for example a hone allowance. */
+export const usually = (quantity: string, stage: Stage, target: string, unit: UnitCode): ShopLimit => ({
+  ...limit(quantity, stage, null, null, unit),
+  target,
 });

@@ -1,20 +1,23 @@
 /** Writes catalogue entries that are not there yet, in the order in which they name each other. */
 
-import type { WriteDb } from '../../db/query.ts';
+import type { ReadDb, WriteDb } from '../../db/query.ts';
 import { flag } from '../../kernel/flag.ts';
-import type { Id } from '../../kernel/ids.ts';
-import { BENCH_TABLES } from '../compute/bench-tables.ts';
-import { QUANTITIES } from '../compute/quantities.ts';
 import type { CatalogueEntries } from '../contract/entries.ts';
 import { insertCastingType, insertEngine } from './castings.ts';
 import { findIdByCode, getIdByCode } from './codes.ts';
+import { bringInQuantities, isMeasuringCurrent } from './measuring.ts';
 import { insertOperation, insertRule } from './operations.ts';
 
 type Tally = { added: number; kept: number };
 
-/** Bring in everything of `entries` that is not there yet. @returns how many were added and how many were there already. */
-export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally {
+/**
+ * Bring in everything of `entries` that is not there yet.
+ *
+ * @returns how many were added and how many were there already, and the codes of the quantities that are new.
+ */
+export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally & { newQuantities: readonly string[] } {
   const tally: Tally = { added: 0, kept: 0 };
+  let newQuantities: readonly string[] = [];
   const each = <E extends { code: string }>(
     table: Parameters<typeof findIdByCode>[1],
     list: readonly E[],
@@ -39,7 +42,10 @@ export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally {
       position,
     }),
   );
-  if (entries.quantities) bringInQuantities(db, each);
+  if (entries.quantities) {
+    newQuantities = bringInQuantities(db);
+    tally.added += newQuantities.length;
+  }
   const newOperations = entries.operations.filter((o) => findIdByCode(db, 'operation_kind', o.code) === undefined);
   each('operation_kind', entries.operations, (o, position) => void insertOperation(db, o, position));
   for (const operation of newOperations) bringInAddOns(db, operation.code, operation.usualAddOns);
@@ -109,58 +115,7 @@ export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally {
       shim_unit: s.shimUnit,
     }),
   );
-  return tally;
-}
-
-type Each = <E extends { code: string }>(
-  table: 'quantity' | 'bench_table',
-  list: readonly E[],
-  insert: (entry: E, index: number) => void,
-) => void;
-
-function bringInQuantities(db: WriteDb, each: Each): void {
-  each('quantity', QUANTITIES, (q) => {
-    const id = db.add('quantity', {
-      code: q.code,
-      words: q.words,
-      family: q.family,
-      spot_kind: q.spotKind,
-      derived: q.derived,
-      side_matters: flag(q.sideMatters),
-      entry_rule: q.entryRule,
-      entry_digits: q.entryDigits,
-      choices: q.choices.length > 0 ? q.choices.join('|') : null,
-    });
-    for (const [position, point] of q.points.entries())
-      db.add('quantity_point', { quantity_id: id, code: point.code, words: point.words, position });
-  });
-}
-
-/** Bench tables name operations, so they come after them. */
-export function bringInBenchTables(db: WriteDb): void {
-  for (const table of BENCH_TABLES) {
-    if (findIdByCode(db, 'bench_table', table.code) !== undefined) continue;
-    const id = db.add('bench_table', {
-      code: table.code,
-      words: table.words,
-      casting_kind: table.castingKind,
-      spot_kind: table.spotKind,
-      operation_kind_id:
-        table.operation === null
-          ? null
-          : ((findIdByCode(db, 'operation_kind', table.operation) as Id<'operation_kind'> | undefined) ?? null),
-    });
-    for (const [position, row] of table.rows.entries()) {
-      db.add('bench_table_row', {
-        bench_table_id: id,
-        quantity_id: getIdByCode(db, 'quantity', row.quantity),
-        point: row.point,
-        stage: row.stage,
-        position,
-        shown: flag(row.shown),
-      });
-    }
-  }
+  return { ...tally, newQuantities };
 }
 
 function bringInAddOns(db: WriteDb, code: string, usual: readonly string[]): void {
@@ -181,18 +136,41 @@ function bringInGroups(db: WriteDb, groups: CatalogueEntries['groups']): void {
   }
 }
 
+const listRuleKeys = (db: ReadDb): string[] =>
+  db
+    .all(db.q.selectFrom('order_rule').selectAll())
+    .map((r) => `${r.no}|${r.first_group}|${r.then_group}|${r.if_kind}|${r.if_cam_layout}|${r.if_fuel}`);
+const ruleKey = (r: CatalogueEntries['rules'][number]): string =>
+  `${r.no}|${r.first}|${r.before}|${r.ifKind}|${r.ifCamLayout}|${r.ifFuel}`;
+
 function bringInRules(db: WriteDb, rules: CatalogueEntries['rules'], tally: Tally): void {
-  const known = new Set(
-    db
-      .all(db.q.selectFrom('order_rule').selectAll())
-      .map((r) => `${r.no}|${r.first_group}|${r.then_group}|${r.if_kind}|${r.if_cam_layout}|${r.if_fuel}`),
-  );
+  const known = new Set(listRuleKeys(db));
   for (const rule of rules) {
-    if (known.has(`${rule.no}|${rule.first}|${rule.before}|${rule.ifKind}|${rule.ifCamLayout}|${rule.ifFuel}`))
-      tally.kept += 1;
+    if (known.has(ruleKey(rule))) tally.kept += 1;
     else {
       insertRule(db, rule);
       tally.added += 1;
     }
   }
+}
+
+/** Whether nothing of `entries` is missing and the measuring stands as this program has it. Writes nothing. */
+export function isBroughtIn(db: ReadDb, entries: CatalogueEntries): boolean {
+  const lists = [
+    ['work_centre', entries.workCentres],
+    ['operation_kind', entries.operations],
+    ['finding_kind', entries.findings],
+    ['condition_kind', entries.conditions],
+    ['package', entries.packages],
+    ['engine_type', entries.engineTypes],
+    ['casting_type', entries.castingTypes],
+    ['rack_place', entries.places],
+    ['stock_item', entries.stock],
+  ] as const;
+  const rules = new Set(listRuleKeys(db));
+  return (
+    lists.every(([table, list]) => list.every(({ code }) => findIdByCode(db, table, code) !== undefined)) &&
+    entries.rules.every((rule) => rules.has(ruleKey(rule))) &&
+    (!entries.quantities || isMeasuringCurrent(db))
+  );
 }

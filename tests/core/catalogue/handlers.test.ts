@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { forgetQuantity } from '#tests/kit/forget-quantity.ts';
 import { startTestHost, type TestHost } from '#tests/kit/test-host.ts';
 
 const typeOf = async (host: TestHost, code: string) => {
@@ -9,6 +10,32 @@ const typeOf = async (host: TestHost, code: string) => {
 };
 
 describe('operations/bring-in', () => {
+  it('brings an older workspace what is new of measuring, and what is read otherwise now', async () => {
+    const { send, db, sqlite } = await startTestHost();
+    const none = { quantities: true };
+    const rowsOf = () =>
+      db.all(
+        db.q
+          .selectFrom('bench_table_row as r')
+          .innerJoin('bench_table as t', 't.id', 'r.bench_table_id')
+          .innerJoin('quantity as q', 'q.id', 'r.quantity_id')
+          .select(['q.code', 'r.point', 'r.stage', 'r.position'])
+          .where('t.code', '=', 'seats')
+          .orderBy('r.position'),
+      );
+    const now = rowsOf();
+    expect(await send('operations/is-brought-in', none)).toEqual({ whole: true });
+    forgetQuantity(sqlite, 'face-runout');
+    sqlite.exec("UPDATE quantity SET words = 'as it was called before' WHERE code = 'margin'");
+    expect(await send('operations/is-brought-in', none)).toEqual({ whole: false });
+
+    expect(await send('operations/bring-in', none)).toMatchObject({ added: 1, newQuantities: ['face-runout'] });
+
+    expect(rowsOf()).toEqual(now);
+    expect(db.one(db.q.selectFrom('quantity').select('words').where('code', '=', 'margin'))?.words).toBe('margin');
+    expect(await send('operations/is-brought-in', none)).toEqual({ whole: true });
+  });
+
   it('leaves what the shop has under the same code as it is', async () => {
     const { send, db } = await startTestHost();
     const [kind] = (await send('operations/list-kinds', {})).kinds;
@@ -37,7 +64,7 @@ describe('operations/bring-in', () => {
       ],
     });
 
-    expect(tally).toEqual({ added: 0, kept: 1 });
+    expect(tally).toEqual({ added: 0, kept: 1, newQuantities: [] });
     expect(db.one(db.q.selectFrom('operation_kind').select('shop_words').where('id', '=', kind.id))).toEqual({
       shop_words: 'strip, our way',
     });

@@ -8,6 +8,7 @@ import { findBrokenLink } from '#core/host/chain.ts';
 import { sessionOf } from '#core/host/session.ts';
 import { listBackups } from '#electron/wiring/backups.ts';
 import { commandLineSession } from '#electron/wiring/sessions.ts';
+import { forgetQuantity } from '#tests/kit/forget-quantity.ts';
 import { firstRun, openSmall } from '#tests/kit/small-workspace.ts';
 import { temporaryFolder } from '#tests/kit/temporary-folder.ts';
 
@@ -49,6 +50,36 @@ describe('openWorkspace', () => {
 
     expect(() => openSmall(folder)).toThrow(expect.objectContaining({ code: 'db/newer-file' }));
     expect(readFileSync(join(folder, 'benchtag.sqlite')).equals(before)).toBe(true);
+  });
+
+  it('teaches an older workspace what this program knows before it answers, once, with the shop limits of what is new', async () => {
+    const folder = temporaryFolder();
+    const made = openSmall(folder);
+    await firstRun(made);
+    await made.close();
+    const raw = new Sqlite(join(folder, 'benchtag.sqlite'));
+    forgetQuantity(raw, 'spring-strength');
+    raw.close();
+    const count = (workspace: ReturnType<typeof openSmall>, table: string) =>
+      workspace.host().sqlite.prepare(`SELECT count(*) FROM ${table}`).pluck().get() as number;
+
+    const again = openSmall(folder);
+    await again.answer({ name: 'tools/list-tools', input: {} }, commandLineSession(again.host(), 'AF'));
+
+    const { sqlite } = again.host();
+    const known = sqlite
+      .prepare(
+        "SELECT l.typed_low FROM limit_row l JOIN quantity q ON q.id = l.quantity_id WHERE q.code = 'spring-strength'",
+      )
+      .pluck();
+    expect(known.all()).toEqual(['0.90']);
+    const activities = count(again, 'activity');
+    await again.close();
+
+    const third = openSmall(folder);
+    await third.answer({ name: 'tools/list-tools', input: {} }, commandLineSession(third.host(), 'AF'));
+    expect(count(third, 'activity')).toBe(activities);
+    await third.close();
   });
 
   it('says so in words when the file is no workspace, and keeps it', () => {

@@ -2,36 +2,6 @@
 import { cylinder, fine, gap, type Quantity, quantity, tall } from '../quantity.ts';
 
 export const BLOCK: readonly Quantity[] = [
-  quantity('bore', 'bore', {
-    ...cylinder,
-    ...fine,
-    points: [
-      ['top-x', 'top, across'],
-      ['mid-x', 'middle, across'],
-      ['bot-x', 'bottom, across'],
-      ['top-y', 'top, along'],
-      ['mid-y', 'middle, along'],
-      ['bot-y', 'bottom, along'],
-    ],
-  }),
-  quantity('bore-taper', 'taper', { ...cylinder, fine: true, over: 'too much', derived: 'bore-taper' }),
-  quantity('bore-out-of-round', 'out of round', {
-    ...cylinder,
-    fine: true,
-    over: 'too much',
-    derived: 'bore-out-of-round',
-  }),
-  quantity('bore-wear', 'wear', { ...cylinder, fine: true, signed: true, over: 'too much', derived: 'bore-wear' }),
-  quantity('piston-size', 'piston', { ...cylinder, ...fine }),
-  quantity('piston-clearance', 'piston clearance', {
-    ...cylinder,
-    ...gap,
-    signed: true,
-    derived: 'piston-clearance',
-  }),
-  quantity('bore-wanted', 'size wanted', { ...cylinder, ...fine }),
-  quantity('wall-thickness', 'wall', { ...cylinder, over: 'too thick', under: 'too thin' }),
-  quantity('crosshatch', 'crosshatch', { ...cylinder, family: 'angle' }),
   quantity('sleeve-od', 'sleeve outside', { ...cylinder, ...fine }),
   quantity('sleeve-fit', 'sleeve fit', { ...cylinder, ...gap, signed: true }),
   quantity('counterbore-ledge', 'ledge depth', { ...cylinder, ...fine, over: 'too deep', under: 'too shallow' }),
