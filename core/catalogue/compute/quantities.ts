@@ -13,7 +13,15 @@ import { VALVES } from './quantities/valves.ts';
 import type { Quantity } from './quantity.ts';
 
 /** Every quantity of the first catalogue, in the order lists show them. */
-export const QUANTITIES: readonly Quantity[] = [...VALVES, ...SPRINGS, ...SURFACES, ...BORES, ...BLOCK, ...BOTTOM_END, ...RECORDS];
+export const QUANTITIES: readonly Quantity[] = [
+  ...VALVES,
+  ...SPRINGS,
+  ...SURFACES,
+  ...BORES,
+  ...BLOCK,
+  ...BOTTOM_END,
+  ...RECORDS,
+];
 
 const BY_CODE = new Map(QUANTITIES.map((it) => [it.code, it]));
 

@@ -1,31 +1,74 @@
-/** Bores, mains, decks of a block, and the parts that run in them. */
+/** Sleeves, liners, rings and decks of a block. */
 import { cylinder, fine, gap, type Quantity, quantity, tall } from '../quantity.ts';
+
+const ROUND_A_LINER = [
+  ['front', 'front'],
+  ['rear', 'rear'],
+  ['left', 'left'],
+  ['right', 'right'],
+] as const;
+const deep = { over: 'too deep', under: 'too shallow' } as const;
+const apart = { fine: true, over: 'too far apart' } as const;
 
 export const BLOCK: readonly Quantity[] = [
   quantity('sleeve-od', 'sleeve outside', { ...cylinder, ...fine }),
   quantity('sleeve-fit', 'sleeve fit', { ...cylinder, ...gap, signed: true }),
-  quantity('counterbore-ledge', 'ledge depth', { ...cylinder, ...fine, over: 'too deep', under: 'too shallow' }),
-  quantity('liner-protrusion', 'liner stands', { ...cylinder, ...tall, fine: true, signed: true }),
-  quantity('ring-gap-top', 'top ring gap', { ...cylinder, under: 'not enough' }),
-  quantity('ring-gap-second', 'second ring gap', { ...cylinder, under: 'not enough' }),
-  quantity('main-size', 'main bore', {
-    spotKind: 'main',
+  quantity('ledge-place', 'ledge depth', { ...cylinder, ...fine, ...deep, points: ROUND_A_LINER }),
+  quantity('counterbore-ledge', 'ledge depth, shallowest', {
+    ...cylinder,
     ...fine,
-    points: [
-      ['0', 'vertical'],
-      ['+60', '60 degrees one way'],
-      ['-60', '60 degrees the other way'],
-    ],
+    ...deep,
+    derived: 'counterbore-ledge',
+    orTyped: true,
   }),
-  quantity('cap-cut', 'taken off the cap', { spotKind: 'main', fine: true, over: 'too much' }),
-  quantity('line-error', 'main line', { fine: true, over: 'too much' }),
-  quantity('centre-line-rise', 'centre line rises', { fine: true, over: 'too much' }),
+  quantity('ledge-level', 'ledge, out of level', { ...cylinder, fine: true, over: 'too much', derived: 'ledge-level' }),
+  quantity('liner-flange', 'liner flange', { ...cylinder, ...fine, over: 'too thick', under: 'too thin' }),
+  quantity('liner-shim', 'shim under the liner', { ...cylinder, fine: true }),
+  quantity('liner-would-stand', 'liner would stand', {
+    ...cylinder,
+    ...tall,
+    fine: true,
+    signed: true,
+    derived: 'liner-would-stand',
+  }),
+  quantity('liner-place', 'liner stands', { ...cylinder, ...tall, fine: true, signed: true, points: ROUND_A_LINER }),
+  quantity('liner-protrusion', 'liner stands, worst', {
+    ...cylinder,
+    ...tall,
+    fine: true,
+    signed: true,
+    derived: 'liner-protrusion',
+    orTyped: true,
+  }),
+  quantity('liner-level', 'liner, out of level', { ...cylinder, fine: true, over: 'too much', derived: 'liner-level' }),
+  quantity('liner-spread', 'off the others under its head', { ...cylinder, ...apart, derived: 'liner-spread' }),
+  quantity('ring-factor-top', 'top ring, gap to bore', { family: 'ratio', over: 'too much', under: 'not enough' }),
+  quantity('ring-factor-second', 'second ring, gap to bore', {
+    family: 'ratio',
+    over: 'too much',
+    under: 'not enough',
+  }),
+  quantity('ring-gap-top', 'top ring gap', { ...cylinder, fine: true, under: 'not enough' }),
+  quantity('ring-gap-second', 'second ring gap', { ...cylinder, fine: true, under: 'not enough' }),
+  quantity('ring-wanted-top', 'top ring gap, at least', { ...cylinder, fine: true, derived: 'ring-wanted-top' }),
+  quantity('ring-wanted-second', 'second ring gap, at least', {
+    ...cylinder,
+    fine: true,
+    derived: 'ring-wanted-second',
+  }),
+  quantity('ring-spare-top', 'top ring gap, to spare', {
+    ...cylinder,
+    ...gap,
+    signed: true,
+    derived: 'ring-spare-top',
+  }),
+  quantity('ring-spare-second', 'second ring gap, to spare', {
+    ...cylinder,
+    ...gap,
+    signed: true,
+    derived: 'ring-spare-second',
+  }),
+  quantity('ring-growth', 'ring gap grown by wear', { ...cylinder, fine: true, signed: true, derived: 'ring-growth' }),
   quantity('deck-height', 'deck height', { spotKind: 'deck_corner', ...fine, ...tall }),
-  quantity('cam-tunnel-size', 'cam tunnel', { spotKind: 'cam_journal', ...fine }),
-  quantity('cam-bearing-sizes', 'cam bearing', { spotKind: 'cam_journal', ...fine }),
-  quantity('lifter-bore-size', 'lifter bore', { spotKind: 'lifter', ...fine }),
-  quantity('journal-size', 'journal', { spotKind: 'journal', ...fine }),
-  quantity('rod-big-end', 'big end', fine),
   quantity('rod-length', 'rod length', { ...fine, over: 'too long', under: 'too short' }),
-  quantity('small-end-size', 'small end', fine),
 ];

@@ -2,38 +2,37 @@
 import { OVERSIZES } from '../oversizes.ts';
 import { cylinder, fine, gap, type Quantity, quantity, tally, word } from '../quantity.ts';
 
-const DEPTHS = [
-  ['top', 'top'],
-  ['up', 'a quarter down'],
-  ['mid', 'middle'],
-  ['low', 'three quarters down'],
-  ['bot', 'bottom'],
-] as const;
-const AXES = [
-  ['x', 'thrust'],
-  ['y', 'pin axis'],
-  ['a', '45 degrees one way'],
-  ['b', '45 degrees the other way'],
+/** Thrust axis: across the engine. Pin axis: along the crank. */
+const USUAL = [
+  ['top-x', 'thrust, top'],
+  ['mid-x', 'thrust, middle'],
+  ['bot-x', 'thrust, bottom'],
+  ['top-y', 'pin axis, top'],
+  ['mid-y', 'pin axis, middle'],
+  ['bot-y', 'pin axis, bottom'],
 ] as const;
 
-/** The six that every bore has, thrust axis first. */
-const USUAL = ['top-x', 'mid-x', 'bot-x', 'top-y', 'mid-y', 'bot-y'];
+/** More levels and axes, for liners and two-strokes. */
+const MORE = [
+  ['up-x', 'thrust, a quarter down'],
+  ['low-x', 'thrust, three quarters down'],
+  ['up-y', 'pin axis, a quarter down'],
+  ['low-y', 'pin axis, three quarters down'],
+  ['top-a', '45 degrees one way, top'],
+  ['mid-a', '45 degrees one way, middle'],
+  ['bot-a', '45 degrees one way, bottom'],
+  ['top-b', '45 degrees the other way, top'],
+  ['mid-b', '45 degrees the other way, middle'],
+  ['bot-b', '45 degrees the other way, bottom'],
+] as const;
 
-const places = DEPTHS.flatMap(([depth, deep]) =>
-  AXES.map(([axis, along]) => [`${depth}-${axis}`, `${along}, ${deep}`] as const),
-);
-
-/** Every place of a bore: six usual ones, then more for liners and two-strokes, then the height where the piston is gauged. */
-const BORE_POINTS: readonly (readonly [string, string])[] = [
-  ...USUAL.flatMap((code) => places.filter(([point]) => point === code)),
-  ...places.filter(([point]) => !USUAL.includes(point)),
-  ['gauge-x', 'thrust, where the piston is gauged'],
-];
+/** Where the piston is gauged, when that is not the middle. */
+const GAUGED = ['gauge-x', 'thrust, where the piston is gauged'] as const;
 
 const much = { over: 'too much' } as const;
 
 export const BORES: readonly Quantity[] = [
-  quantity('bore', 'bore', { ...cylinder, ...fine, points: BORE_POINTS }),
+  quantity('bore', 'bore', { ...cylinder, ...fine, points: [...USUAL, ...MORE, GAUGED] }),
   quantity('bore-depth', 'depth of the readings', {
     points: [
       ['top', 'top, just under the ridge'],
@@ -91,7 +90,7 @@ export const BORES: readonly Quantity[] = [
   }),
   quantity('hone-stones', 'stones', {
     ...word,
-    choices: ['220', '280', '320', '400', '280, then 400', '280, then brush'],
+    choices: ['220 grit', '280 grit', '320 to 400 grit', '280, then 400', '280, then brush'],
   }),
   quantity('ring-facing', 'rings', { ...word, choices: ['plain or chrome', 'moly', 'not known'] }),
 ];
