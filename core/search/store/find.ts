@@ -87,18 +87,22 @@ export const findStamps = (db: ReadDb, stamp: string, limit: number): CastingId[
     )
     .map((row) => row.id);
 
-const MOST_WILD = 5000;
+const MOST_COMPARED = 5000;
 const PAGE = 100;
 
 /** Castings whose number or serial holds the key; `?` typed or kept stands for one character. */
 export function findNumbers(db: ReadDb, key: string, limit: number): CastingId[] {
   // Few numbers hold an unreadable character: they are compared one by one.
-  const wild = db
-    .sql<{ id: CastingId; number: string }>(
-      'SELECT casting_id AS id, number FROM find_casting WHERE wild = 1 ORDER BY casting_id DESC LIMIT ?',
-      MOST_WILD,
-    )
-    .filter((row) => placeOfKey(row.number, key) >= 0);
+  const wild = newestFirst(
+    limit,
+    (below) =>
+      db.sql<Numbered>(
+        'SELECT casting_id AS id, number FROM find_casting WHERE wild = 1 AND casting_id < ? ORDER BY casting_id DESC LIMIT ?',
+        below,
+        PAGE,
+      ),
+    key,
+  );
   const rows = key.includes('?') ? byGlob(db, key, limit) : byPart(db, key, limit);
   return [...new Set([...rows, ...wild].map((row) => row.id))].sort((a, b) => b - a).slice(0, limit);
 }
@@ -113,17 +117,36 @@ function byGlob(db: ReadDb, key: string, limit: number): Readonly<{ id: CastingI
       limit,
     );
   }
-  // Newest first a page at a time: the fewest are compared that fill the list.
-  const found: { id: CastingId }[] = [];
+  return newestFirst(
+    limit,
+    (below) =>
+      db.sql<Numbered>(
+        'SELECT rowid AS id, number FROM find_number WHERE find_number MATCH ? AND rowid < ? ORDER BY rowid DESC LIMIT ?',
+        phrase(readable),
+        below,
+        PAGE,
+      ),
+    key,
+  );
+}
+
+type Numbered = Readonly<{ id: CastingId; number: string }>;
+
+/** Newest first a page at a time, until the list is full: the fewest are compared. Alike numbers are compared once. */
+function newestFirst(limit: number, pageBelow: (below: number) => readonly Numbered[], key: string): Numbered[] {
+  const found: Numbered[] = [];
+  const compared = new Map<string, boolean>();
+  const holds = (row: Numbered): boolean => {
+    const known = compared.get(row.number);
+    if (known !== undefined) return known;
+    const does = row.number.split(' ').some((number) => placeOfKey(number, key) >= 0);
+    compared.set(row.number, does);
+    return does;
+  };
   let below = Number.MAX_SAFE_INTEGER;
-  for (let looked = 0; looked < MOST_WILD && found.length < limit; looked += PAGE) {
-    const page = db.sql<{ id: CastingId; number: string }>(
-      'SELECT rowid AS id, number FROM find_number WHERE find_number MATCH ? AND rowid < ? ORDER BY rowid DESC LIMIT ?',
-      phrase(readable),
-      below,
-      PAGE,
-    );
-    found.push(...page.filter((row) => row.number.split(' ').some((number) => placeOfKey(number, key) >= 0)));
+  for (let looked = 0; looked < MOST_COMPARED && found.length < limit; looked += PAGE) {
+    const page = pageBelow(below);
+    found.push(...page.filter(holds));
     below = page[PAGE - 1]?.id ?? 0;
     if (below === 0) break;
   }
