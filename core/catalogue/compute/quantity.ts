@@ -33,6 +33,8 @@ export type Quantity = Readonly<{
   derived: string | null;
   /** Computed, unless somebody typed it: what is typed stands. */
   orTyped: boolean;
+  /** Judged by the limits of this quantity after work, where it has none of its own: what a plan or a sum would come to. */
+  judgedAs: string | null;
   /** Intake and exhaust may have limits of their own. */
   sideMatters: boolean;
   points: readonly Readonly<{ code: string; words: string }>[];
@@ -63,6 +65,7 @@ export function quantity(code: string, words: string, extra: Extra = {}): Quanti
     spotKind: null,
     derived: null,
     orTyped: false,
+    judgedAs: null,
     sideMatters: false,
     entryRule: 'none',
     entryDigits: 0,
