@@ -5,11 +5,12 @@ import { showTyped, withMark } from '../../kernel/measure-show.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
 import type { Bench } from './bench.ts';
 import { type CellRows, isComputed } from './current.ts';
+import { conformanceProbability } from './geometry/conformance.ts';
 import type { Known } from './look.ts';
 import type { Reading, Spot, Verdict } from './model.ts';
 import { rowDecimals, showComputed } from './row-units.ts';
 import type { Cell, CellState, ReadingShown } from './sheet-model.ts';
-import { NOT_MEASURED, verdictWord } from './verdict.ts';
+import { isWeakGauge, NOT_MEASURED, verdictWord } from './verdict.ts';
 
 export type CellPlace = Readonly<{
   quantity: Quantity;
@@ -103,10 +104,27 @@ function marksOf(bench: Bench, place: CellPlace, known: Known | null, verdict: V
   if (current?.readOn) marks.push(`read ${READ_ON[current.readOn]}`);
   if (current && current.mark !== 'entered') marks.push(FIT[current.mark]);
   if (current?.note) marks.push(current.note);
-  if (verdict?.cannotProve) marks.push('this gauge cannot prove this tolerance');
+  marks.push(...doubtMarks(bench, place, known, verdict));
   const isDoubtNeeded = bench.facts.guard && known?.value != null && known.uncertainty === null;
   if (isDoubtNeeded && verdict && verdict.name !== 'no limit known') marks.push('tool not named: no guard kept');
   return marks;
+}
+
+/** What the doubt of the gauge means for this figure: nothing where it is small or not known. */
+function doubtMarks(bench: Bench, place: CellPlace, known: Known | null, verdict: Verdict | null): readonly string[] {
+  const limit = bench.limit(place.quantity.code, place.stage, place.spot?.side ?? null)?.limit;
+  if (!verdict || !limit || known?.value == null || !known.uncertainty) return [];
+  const { low, high } = limit;
+  const { value, uncertainty } = known;
+  if (verdict.cannotProve) return ['this gauge cannot prove this tolerance'];
+  // Where the maker of the gasket decides, no probability does.
+  if (verdict.name === 'too close to call' && verdict.word === undefined) {
+    const sure = conformanceProbability({ value, uncertainty, low, high });
+    return [`within its limits with about ${Math.round(sure * 100)} % probability`];
+  }
+  return !bench.facts.guard && isWeakGauge({ low, high, uncertainty })
+    ? ['gauge weaker than 4 to 1 for this tolerance']
+    : [];
 }
 
 function decisionAt(bench: Bench, place: CellPlace, known: Known | null): Cell['decision'] {

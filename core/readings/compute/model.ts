@@ -89,6 +89,8 @@ export type Limit = Readonly<{
   checked: boolean;
   from: Day;
   replaces: LimitId | null;
+  /** The word it counts for (the gasket, the method, the metal); left out: for any. */
+  forWord?: string;
 }>;
 
 /** A lead's choice of another limit for one casting. The last one stands. */
@@ -120,6 +122,8 @@ export type Verdict = Readonly<{
   direction: Direction | null;
   /** True when limits stand closer than twice the uncertainty: this gauge cannot prove this tolerance. */
   cannotProve: boolean;
+  /** Said instead of "too close" where not the gauge is in doubt: `ask gasket maker`. */
+  word?: string;
 }>;
 
 /** A decision of a lead on a failed or close figure; void when the value changes. */
@@ -194,6 +198,8 @@ export type Facts = Readonly<{
   valveLift: number | null;
   system: 'inch' | 'metric';
   guard: boolean;
+  /** Words given at check-in that answer a choice of the bench, by its quantity; left out: none. */
+  said?: Readonly<Record<string, string>>;
   /** When it was signed off; null while readings may be taken. */
   lockedSince: Moment | null;
 }>;

@@ -32,6 +32,18 @@ export function judge({ value, low, high, uncertainty, guard }: Judged): Verdict
   return { name: 'pass', direction: null, cannotProve };
 }
 
+/** A gauge is good enough without a guard band where the limits stand at least this many times its doubt apart. */
+const SIMPLE_RATIO = 4n;
+
+/**
+ * Whether limits stand closer than four times the doubt interval 2U of the gauge: then a plain pass means little.
+ * Rule of N:1 simple acceptance, usual N = 4: ASME B89.7.3.1, from memory. False where one limit or the doubt is not known.
+ */
+export function isWeakGauge({ low, high, uncertainty }: Pick<Judged, 'low' | 'high' | 'uncertainty'>): boolean {
+  if (low === null || high === null || uncertainty === null) return false;
+  return BigInt(high - low) < SIMPLE_RATIO * 2n * BigInt(uncertainty);
+}
+
 /** Which limit the value lies beyond when both are moved outwards by `margin` (inwards when negative). */
 function sideOf(value: number, low: number | null, high: number | null, margin: number): Direction | null {
   if (high !== null && value > high + margin) return 'over';
@@ -64,7 +76,7 @@ function rootOf(n: bigint): bigint {
 /** What the bench says: `pass`, `too tall`, `too close`, `not measured`, `no limit known`. */
 export function verdictWord(verdict: Verdict, quantity: Pick<Quantity, 'over' | 'under'>): string {
   if (verdict.name === 'fail') return verdict.direction === 'under' ? quantity.under : quantity.over;
-  return verdict.name === 'too close to call' ? 'too close' : verdict.name;
+  return verdict.name === 'too close to call' ? (verdict.word ?? 'too close') : verdict.name;
 }
 
 /** Worst first. "No limit known" weighs least: it says nothing against the figure, and nothing for it. */

@@ -73,7 +73,7 @@ describe('unit factors', () => {
     expect(thousandths).toBe(Math.round(degC * 1000));
   });
 
-  it('keeps a pressure difference of inHg as kilopascals (TRADE row 14: 25 inHg is 84.660 kPa)', () => {
+  it('keeps a pressure difference of inHg as kilopascals (NIST SP 811 App. B.8: 25 inHg is 84.660 kPa)', () => {
     const { over, under } = convert('25', 'inHg', 'kPa');
 
     expect(Number((over * 1000n) / under) / 1000).toBeCloseTo(84.66, 2);

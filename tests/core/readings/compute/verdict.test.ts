@@ -4,6 +4,7 @@ import { decimal, measureOf, toBaseExactly, type UnitCode } from '#core/kernel/m
 import {
   combineUncertainty,
   countVerdicts,
+  isWeakGauge,
   judge,
   NOT_MEASURED,
   summaryOf,
@@ -148,6 +149,22 @@ describe('judge', () => {
         }),
       );
     });
+  });
+});
+
+describe('isWeakGauge', () => {
+  it.each(reference.simple_acceptance_cases)(
+    'ASME B89.7.3.1, 4:1 simple acceptance (from memory; ratio exact): $low to $high with U $U is $ratio to 1',
+    ({ low, high, U, four_to_one_met }) => {
+      const limits = { low: inch(low), high: inch(high), uncertainty: inch(U) };
+
+      expect(isWeakGauge(limits)).toBe(!four_to_one_met);
+    },
+  );
+
+  it('says nothing where a limit or the doubt is not known', () => {
+    expect(isWeakGauge({ low: null, high: 4, uncertainty: 4 })).toBe(false);
+    expect(isWeakGauge({ low: 0, high: 4, uncertainty: null })).toBe(false);
   });
 });
 
