@@ -13,6 +13,7 @@ import type { Facts, Reading, ResolvedLimit, ShimStock, Spot, Tool, Verdict } fr
 import { systemOfCasting } from './place.ts';
 import { resolveLimit } from './resolve-limit.ts';
 import { combineUncertainty, judge } from './verdict.ts';
+import { withDoubt, wordLimitsOf } from './word-limits.ts';
 
 export type Bench = Readonly<{
   facts: Facts;
@@ -65,28 +66,34 @@ export function openBench(facts: Facts): Bench {
     (placeNumber(spot, stage) * NAMES + numberOf(quantity)) * NAMES + numberOf(point);
   /** Computed cells under way: a formula that asks for itself gets nothing instead of never ending. */
   const under = new Set<number>();
-  const limits = Map.groupBy(facts.limits, (it) => it.quantity);
+  const words = wordLimitsOf(facts, (choice) => {
+    const typed = (['after', 'before'] as const).map((stage) => rows(choice, null, null, stage).current);
+    return typed.find((it) => it?.kind === 'choice')?.typed ?? null;
+  });
 
-  const limit = remember(
+  const limit: Bench['limit'] = remember(
     (quantity: string, stage: Stage, side: 'I' | 'E' | null) =>
       numberOf(quantity) * 8 + (stage === 'before' ? 0 : 4) + (side === null ? 0 : side === 'I' ? 1 : 2),
-    (quantity, stage, side) =>
-      resolveLimit(
-        { quantity, stage, side, material: facts.casting.material },
-        limits.get(quantity) ?? [],
-        facts.choices,
-      ),
+    (quantity, stage, side): ResolvedLimit | null => {
+      const { material } = facts.casting;
+      const own = resolveLimit({ quantity, stage, side, material }, words.limitsOf(quantity), facts.choices);
+      const like = quantities.get(quantity)?.judgedAs ?? null;
+      return own ?? (like === null || like === quantity ? null : limit(like, 'after', side));
+    },
   );
 
   const verdict: Bench['verdict'] = (quantity, stage, side, known) => {
     const found = limit(quantity, stage, side)?.limit;
-    return judge({
-      value: known?.value ?? null,
+    const value = known?.value ?? null;
+    const judged = judge({
+      value,
       low: found?.low ?? null,
       high: found?.high ?? null,
       uncertainty: known?.uncertainty ?? null,
       guard: facts.guard,
     });
+    const doubtful = words.doubtfulFor(quantity, found);
+    return doubtful ? withDoubt(judged, value, doubtful, limit(doubtful.quantity, stage, side)?.limit) : judged;
   };
 
   const rows = remember(addressOf, (quantity, spot, point, stage) => {
@@ -179,6 +186,13 @@ function makeLook(
           return found?.value == null ? [] : [{ spot: it, known: found }];
         });
     },
+    places(quantity) {
+      const kind = bench.quantity(quantity)?.spotKind ?? null;
+      return kind === null ? [] : facts.spots.filter((it) => it.kind === kind);
+    },
+    isDash: (quantity, at = {}) =>
+      bench.rows(quantity, at.spot ?? spotFor(quantity), at.point ?? null, at.stage ?? stage).current?.kind ===
+      'not_applicable',
     readOn: (quantity, at) => bench.rows(quantity, spotFor(quantity), null, at).current?.readOn ?? null,
     words: (quantity, at) => {
       const { current } = bench.rows(quantity, spotFor(quantity), null, at);

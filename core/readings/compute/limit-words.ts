@@ -53,7 +53,7 @@ export function showLimit(resolved: ResolvedLimit, side: 'I' | 'E' | 'any'): Lim
     unit: limit.unit,
     text: limitText(limit),
     targetText: figure(limit.typedTarget, limit.target, limit.unit),
-    source: `${limit.sourceWords}${tag}`,
+    source: `${limit.forWord === undefined ? '' : `${limit.forWord}: `}${limit.sourceWords}${tag}`,
     forWhat: limit.forWhat,
     checked: limit.checked,
     notes: notesOf(resolved),

@@ -36,6 +36,10 @@ export type Look = Readonly<{
     quantity: string,
     at?: Readonly<{ stage?: Stage; point?: string }>,
   ): readonly Readonly<{ spot: Spot; known: Known }>[];
+  /** Every place of its kind in bench order, read or not; empty for what is read once. */
+  places(quantity: string): readonly Spot[];
+  /** True where a person said that there is nothing to measure. */
+  isDash(quantity: string, at?: Readonly<{ stage?: Stage; point?: string; spot?: Spot }>): boolean;
   readOn(quantity: string, stage: Stage): ReadOn | null;
   /** Words kept in a cell, for example the shims fitted. */
   words(quantity: string, stage: Stage): string | null;

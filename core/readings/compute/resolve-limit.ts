@@ -43,13 +43,14 @@ const fits = (limit: Limit, asked: Asked): boolean =>
 
 const differs = (a: Limit, b: Limit): boolean => a.low !== b.low || a.high !== b.high || a.target !== b.target;
 
-/** Rank, then the narrower one: for this casting, for this side, for this metal, then the latest. */
+/** Rank, then the narrower one: for this casting, this side, this metal, this word, then the latest. */
 function byRank(a: Limit, b: Limit): number {
   return (
     RANK.indexOf(a.forWhat) - RANK.indexOf(b.forWhat) ||
     narrow(b.casting !== null) - narrow(a.casting !== null) ||
     narrow(b.side !== 'any') - narrow(a.side !== 'any') ||
     narrow(b.material !== null) - narrow(a.material !== null) ||
+    narrow(b.forWord !== undefined) - narrow(a.forWord !== undefined) ||
     (a.from < b.from ? 1 : a.from > b.from ? -1 : b.id - a.id)
   );
 }

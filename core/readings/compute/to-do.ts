@@ -1,12 +1,13 @@
 /** What is to be done about the places that do not pass, in a few words each and then step by step. */
+import { stepsForWord } from '../../catalogue/compute/limits-by-word.ts';
 import { showExact } from '../../kernel/measure-show.ts';
 import { STEPS_TOO_TALL, STEPS_WEAK, shortOrTall, stepsTooShort } from './advice.ts';
 import type { Bench } from './bench.ts';
 import type { Placed } from './columns.ts';
 import { shimTaskOf } from './formulas/springs.ts';
 import type { Cell, Column, SheetRow, ToDo } from './sheet-model.ts';
-
-type Doing = Readonly<{ words: string; steps: readonly string[] }>;
+import type { Doing } from './steps/step.ts';
+import { STEPS } from './steps.ts';
 
 /** One entry per failed or close figure, in bench order; empty when everything passes or is not measured. */
 export function toDoOf(
@@ -18,10 +19,19 @@ export function toDoOf(
   return columns.flatMap((column, index) =>
     rows.flatMap((row) => {
       const cell = row.cells[index];
-      const doing = cell && needsDoing(cell) ? doingFor(bench, row, cell, places[index]) : null;
+      if (!cell) return [];
+      const place = places[index];
+      const doing = needsDoing(cell) ? doingFor(bench, row, cell, place) : doubtOn(bench, row, cell, place);
       return doing ? [{ spot: column.spot, label: column.label, ...doing }] : [];
     }),
   );
+}
+
+/** A figure that no limit judges and that looks wrong all the same. */
+function doubtOn(bench: Bench, row: SheetRow, cell: Cell, place: Placed | undefined): Doing | null {
+  const doubt = STEPS[row.quantity]?.doubt;
+  if (!doubt || cell.value === null || cell.decision?.accepted === true) return null;
+  return doubt(cell.value, bench.look({ spot: place?.spot ?? null, stage: row.stage }));
 }
 
 const needsDoing = (cell: Cell): boolean =>
@@ -31,6 +41,9 @@ const needsDoing = (cell: Cell): boolean =>
 function doingFor(bench: Bench, row: SheetRow, cell: Cell, place: Placed | undefined): Doing {
   if (cell.state === 'two readings') {
     return { words: `${row.words} read twice: choose which one stands`, steps: ['Choose one, or measure again.'] };
+  }
+  if (cell.verdict?.word !== undefined) {
+    return { words: `${row.words} ${cell.text}: ${cell.word}`, steps: stepsForWord(cell.verdict.word) };
   }
   if (cell.verdict?.name === 'too close to call') {
     return {
@@ -45,7 +58,13 @@ function doingFor(bench: Bench, row: SheetRow, cell: Cell, place: Placed | undef
       steps: cell.verdict?.direction === 'under' ? STEPS_WEAK : [],
     };
   }
-  return { words: `${row.words} ${cell.text}: ${cell.word}`, steps: [] };
+  return { words: `${row.words} ${cell.text}: ${cell.word}`, steps: stepsFor(row.quantity, cell) };
+}
+
+/** What the lists of `steps` say of a figure past its limit; nothing for quantities without advice. */
+function stepsFor(quantity: string, { verdict }: Cell): readonly string[] {
+  const { over = [], under = [] } = STEPS[quantity] ?? {};
+  return verdict?.direction === 'under' ? under : over;
 }
 
 function heightDoing(bench: Bench, cell: Cell, place: Placed): Doing {

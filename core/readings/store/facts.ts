@@ -1,4 +1,5 @@
 /** Gathers everything measured and known of one casting, for the computes. A dozen short reads, all by index. */
+import { GASKETS } from '../../catalogue/compute/limits-by-word.ts';
 import { engineLabel } from '../../catalogue/compute/spot-labels.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { Day, Moment } from '../../kernel/days.ts';
@@ -46,6 +47,7 @@ function findCasting(db: ReadDb, casting: CastingId) {
         'c.previous_casting_id',
         'k.certified',
         'k.valve_lift_nm',
+        'k.gasket',
         'k.price_day',
       ])
       .where('c.id', '=', casting),
@@ -93,10 +95,16 @@ export function readFacts(db: ReadDb, casting: CastingId, today: Day): Facts {
     tools: listToolRows(db, today).map((it) => it.tool),
     shims: listShims(db),
     valveLift: row.valve_lift_nm,
+    said: saidAt(row),
     system: shop?.units ?? 'inch',
     guard: shop?.guard === 1 || row.certified === 1,
     lockedSince: findSignedAt(db, casting),
   };
+}
+
+/** What the counter was told, as the bench calls it. */
+function saidAt({ gasket }: CastingRow): NonNullable<Facts['said']> {
+  return gasket === 'mls' || gasket === 'composition' ? { 'gasket-kind': GASKETS[gasket] } : {};
 }
 
 function engineOf(row: CastingRow): Engine | null {
