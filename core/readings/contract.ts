@@ -7,6 +7,7 @@ import { UNIT_CODES } from '../kernel/measure-units.ts';
 import { DaySchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
 import type { Tool } from './compute/model.ts';
 import type { LimitShown, Preview, Sheet, ShimChoices } from './compute/sheet-model.ts';
+import { exportContract } from './contract/export.ts';
 
 const Stage = z.enum(['before', 'after']);
 const Side = z.enum(['I', 'E', 'any']);
@@ -261,4 +262,5 @@ export const readingsContract = {
     input: z.strictObject({}),
     output: z.custom<readonly ToolListed[]>(),
   }),
+  ...exportContract,
 } as const;

@@ -2,6 +2,7 @@
 import { implement } from '../host/implement.ts';
 import { readingsContract } from './contract.ts';
 import { correctionHandlers } from './handlers/corrections.ts';
+import { exportHandlers } from './handlers/exports.ts';
 import { limitHandlers } from './handlers/limits.ts';
 import { readingHandlers } from './handlers/readings.ts';
 import { tableHandlers } from './handlers/tables.ts';
@@ -13,4 +14,5 @@ export const readings = implement(readingsContract, {
   ...correctionHandlers,
   ...limitHandlers,
   ...toolHandlers,
+  ...exportHandlers,
 });

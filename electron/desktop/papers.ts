@@ -1,7 +1,10 @@
-/** What only the desktop can do with a printed paper: print it, save it where the person says, show it in the viewer. */
+/**
+ * What only the desktop can do with a printed paper: print it, save it where the person says, show it in the viewer; and with
+ * figures written out as text: save them.
+ */
 import { copyFile, mkdtemp, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import type { BrowserWindow, BrowserWindowConstructorOptions, Dialog, Shell } from 'electron';
 import type { Host } from '#core/host/host.ts';
 import type { Reply, Request } from '#core/host/reply.ts';
@@ -21,7 +24,10 @@ type Outside = Readonly<{
 
 type File = Readonly<{ sha256: string; name: string }>;
 
-/** The requests: `desktop/print-paper`, `desktop/save-paper`, `desktop/view-paper`, each `{sha256, name}`. */
+/**
+ * The requests: `desktop/print-paper`, `desktop/save-paper`, `desktop/view-paper`, each `{sha256, name}`, and
+ * `desktop/save-text`, `{name, text}`.
+ */
 export function makePapers(outside: Outside): Papers {
   const acts: Readonly<Record<string, (file: File) => Promise<unknown>>> = {
     'desktop/print-paper': (file) => print(outside, file),
@@ -30,6 +36,7 @@ export function makePapers(outside: Outside): Papers {
   };
   return {
     async answer(request) {
+      if (request.name === 'desktop/save-text') return saveText(outside, request.input);
       const act = Object.hasOwn(acts, request.name) ? acts[request.name] : undefined;
       if (!act) return undefined;
       const file = readFile(request.input);
@@ -43,23 +50,70 @@ export function makePapers(outside: Outside): Papers {
           },
         };
       }
-      try {
-        return { ok: true, output: await act(file), touched: [], at: outside.host().clock().toISOString() };
-      } catch (error) {
-        outside.host().log('warn', { request: request.name, error: String(error) });
-        const message = 'The computer did not take the paper. It is kept; try again, or save it as a file.';
-        return { ok: false, error: { kind: 'unavailable', code: 'desktop/not-taken', message } };
-      }
+      const message = 'The computer did not take the paper. It is kept; try again, or save it as a file.';
+      return answerOf(outside, request.name, message, () => act(file));
     },
   };
+}
+
+/** What an act gave; `message` when the computer refused it. */
+async function answerOf(
+  outside: Outside,
+  request: string,
+  message: string,
+  act: () => Promise<unknown>,
+): Promise<Reply> {
+  try {
+    return { ok: true, output: await act(), touched: [], at: outside.host().clock().toISOString() };
+  } catch (error) {
+    outside.host().log('warn', { request, error: String(error) });
+    return { ok: false, error: { kind: 'unavailable', code: 'desktop/not-taken', message } };
+  }
+}
+
+/** More text than any casting's readings make. */
+const MOST_TEXT = 50_000_000;
+
+async function saveText(outside: Outside, input: unknown): Promise<Reply> {
+  const text = textOf(input);
+  if (!text) {
+    const message = 'There is nothing to save. Go back to the readings and try again.';
+    return { ok: false, error: { kind: 'bad-input', code: 'desktop/no-text', message } };
+  }
+  const message = 'The file could not be written there. Nothing is lost; save it in another place.';
+  return answerOf(outside, 'desktop/save-text', message, async () => {
+    const path = await choosePath(outside, text.name);
+    if (path !== null) await writeFile(path, text.text, 'utf8');
+    return { saved: path };
+  });
+}
+
+function textOf(input: unknown): Readonly<{ name: string; text: string }> | undefined {
+  if (typeof input !== 'object' || input === null || !('text' in input) || !('name' in input)) return undefined;
+  const { text, name } = input;
+  if (typeof text !== 'string' || typeof name !== 'string' || text.length > MOST_TEXT) return undefined;
+  return { text, name: safeName(name) };
+}
+
+/** Only a file name: no folder in it, and nothing a file system trips over. */
+const safeName = (name: string): string => name.replaceAll(/[^\p{L}\p{N} ._-]/gu, ' ').slice(0, 150);
+
+/** Where the person says; null when they turn back. */
+async function choosePath(outside: Outside, name: string): Promise<string | null> {
+  const window = outside.window();
+  const ending = extname(name).slice(1);
+  const options = { defaultPath: name, filters: [{ name: ending.toUpperCase(), extensions: [ending] }] };
+  const chosen = window
+    ? await outside.dialog.showSaveDialog(window, options)
+    : await outside.dialog.showSaveDialog(options);
+  return chosen.canceled || !chosen.filePath ? null : chosen.filePath;
 }
 
 function readFile(input: unknown): File | undefined {
   if (typeof input !== 'object' || input === null || !('sha256' in input) || !('name' in input)) return undefined;
   const { sha256, name } = input;
   if (typeof sha256 !== 'string' || typeof name !== 'string') return undefined;
-  // Only a file name: no folder in it, and nothing a file system trips over.
-  return { sha256, name: name.replaceAll(/[^\p{L}\p{N} ._-]/gu, ' ').slice(0, 150) };
+  return { sha256, name: safeName(name) };
 }
 
 /** A copy under a telling name, in a folder of its own. */
@@ -76,14 +130,9 @@ async function view(outside: Outside, file: File): Promise<{ shown: true }> {
 }
 
 async function save(outside: Outside, file: File): Promise<{ saved: string | null }> {
-  const window = outside.window();
-  const options = { defaultPath: file.name, filters: [{ name: 'PDF', extensions: ['pdf'] }] };
-  const chosen = window
-    ? await outside.dialog.showSaveDialog(window, options)
-    : await outside.dialog.showSaveDialog(options);
-  if (chosen.canceled || !chosen.filePath) return { saved: null };
-  await copyFile(await copyOut(outside.host(), file), chosen.filePath);
-  return { saved: chosen.filePath };
+  const path = await choosePath(outside, file.name);
+  if (path !== null) await copyFile(await copyOut(outside.host(), file), path);
+  return { saved: path };
 }
 
 /** Printing goes through a hidden window that holds nothing but the PDF, and the system's own dialog. */

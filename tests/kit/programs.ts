@@ -16,6 +16,7 @@ export const packageOf = {
   pdffonts: 'poppler-utils',
   zbarimg: 'zbar-tools',
   qpdf: 'qpdf',
+  python3: 'python3',
   numpy: 'python3-numpy',
   scipy: 'python3-scipy',
 } as const;

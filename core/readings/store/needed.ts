@@ -35,7 +35,8 @@ export function readSheets(db: ReadDb, casting: CastingId, today: Day): Sheet[] 
     .filter((sheet) => sheet.rows.some((row) => row.cells.some((cell) => cell.reading !== null)));
 }
 
-const listTables = (db: ReadDb, facts: Facts): BenchTable[] =>
+/** The tables of a casting's kind, their rows switched on and off as kept for it. */
+export const listTables = (db: ReadDb, facts: Facts): BenchTable[] =>
   listTableCodes(db, facts.casting.kind as BenchTable['castingKind']).flatMap((code) => {
     const table = findTable(db, code, facts.casting.id);
     return table ? [table] : [];

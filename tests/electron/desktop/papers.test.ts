@@ -52,6 +52,41 @@ describe('makePapers', () => {
     await close();
   });
 
+  it('saves figures written out as text where the person says, letters of all scripts whole', async () => {
+    const path = join(temporaryFolder(), 'readings.csv');
+    const { papers, close } = await start({ canceled: false, filePath: path });
+    const text = 'tag,words\r\n41170,"Führung, Ω 溝"\r\n';
+
+    const reply = await papers.answer({ name: 'desktop/save-text', input: { name: 'readings-41170.csv', text } });
+
+    expect(reply).toMatchObject({ ok: true, output: { saved: path } });
+    expect(readFileSync(path, 'utf8')).toBe(text);
+    await close();
+  });
+
+  it.each([{}, null, { name: 'x.csv' }, { name: 4, text: 'x' }])('saves no text from %j', async (input) => {
+    const { papers, close } = await start({ canceled: false, filePath: join(temporaryFolder(), 'x.csv') });
+
+    expect(await papers.answer({ name: 'desktop/save-text', input })).toMatchObject({
+      ok: false,
+      error: { code: 'desktop/no-text' },
+    });
+    await close();
+  });
+
+  it('says in words when the disk does not take the text', async () => {
+    const { papers, close } = await start({
+      canceled: false,
+      filePath: join(temporaryFolder(), 'no', 'such', 'x.csv'),
+    });
+
+    expect(await papers.answer({ name: 'desktop/save-text', input: { name: 'x.csv', text: 'tag' } })).toMatchObject({
+      ok: false,
+      error: { code: 'desktop/not-taken' },
+    });
+    await close();
+  });
+
   it('says nothing was saved when the person turns back', async () => {
     const { papers, sha256, close } = await start({ canceled: true });
 

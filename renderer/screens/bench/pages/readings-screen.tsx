@@ -6,6 +6,7 @@ import { Tick } from '../../../kit/choice.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Row, Rows } from '../../../kit/rows.tsx';
+import { SaveReadings } from '../../../kit/save-readings.tsx';
 import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
 import { tableAddress } from '../bench-addresses.ts';
@@ -43,6 +44,12 @@ export function ReadingsScreen({ tag }: { tag: number }) {
             ))}
           </Rows>
           {bench.data && bench.data.facts.length > 0 && <Facts bench={bench.data} />}
+          {bench.data && (
+            <>
+              <SheetHead title="Readings as a file" note="with units, limits, verdicts and what was replaced" />
+              <SaveReadings castings={[{ castingId: bench.data.castingId, tagNo: tag }]} />
+            </>
+          )}
         </Sheet>
       )}
     </>

@@ -14,6 +14,7 @@ import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { type DrawnPaper, PaperPreview } from '../../../kit/paper-preview.tsx';
 import { Row, RowGroup, Rows } from '../../../kit/rows.tsx';
+import { SaveReadings } from '../../../kit/save-readings.tsx';
 import { Empty, PageName, Sheet, SheetFoot, SheetHead } from '../../../kit/sheet.tsx';
 import { leftBehind } from '../check-in/left-behind.ts';
 import { papersOf } from './papers-of.ts';
@@ -93,6 +94,12 @@ function Papers({ ticket, documents, estimates, pile }: PapersProps) {
               />
             ))}
           </Rows>
+          {ticket.castings.length > 0 && (
+            <>
+              <SheetHead title="Readings as a file" />
+              <SaveReadings castings={ticket.castings} />
+            </>
+          )}
           {left.length > 0 && (
             <Notice
               kind="ask"

@@ -1,0 +1,49 @@
+/** The readings of castings as files: CSV for a spreadsheet, JSON for a program. Rows for a list of a sheet. */
+import { useState } from 'react';
+import type { RequestRefused } from '../client/request-refused.ts';
+import { saveText } from '../client/save-text.ts';
+import { useClient } from '../client/use-app.ts';
+import { ErrorNote } from './notice.tsx';
+import { Row, Rows } from './rows.tsx';
+
+const KINDS = [
+  { as: 'csv', words: 'CSV, for a spreadsheet' },
+  { as: 'json', words: 'JSON, for a program' },
+] as const;
+
+type One = Readonly<{ castingId: number; tagNo: number }>;
+
+export function SaveReadings({ castings }: { castings: readonly One[] }) {
+  const client = useClient();
+  const [said, setSaid] = useState<Readonly<Record<string, string>>>({});
+  const [refused, setRefused] = useState<RequestRefused | null>(null);
+  const save = async (casting: number, as: 'csv' | 'json') => {
+    const key = `${casting} ${as}`;
+    setRefused(null);
+    setSaid({ [key]: 'writing...' });
+    try {
+      const file = await client.call('readings/export-readings', { casting, as });
+      setSaid({ [key]: (await saveText(file)) ? `${file.fileName}, ${file.rows} rows` : 'not saved' });
+    } catch (thrown) {
+      setSaid({});
+      setRefused(thrown as RequestRefused);
+    }
+  };
+  return (
+    <>
+      <Rows label="Readings as a file">
+        {castings.flatMap(({ castingId, tagNo }) =>
+          KINDS.map(({ as, words }) => (
+            <Row
+              key={`${castingId} ${as}`}
+              title={castings.length === 1 ? words : `Readings ${tagNo}: ${words}`}
+              end={<span role="status">{said[`${castingId} ${as}`] ?? 'save it'}</span>}
+              onOpen={() => void save(castingId, as)}
+            />
+          )),
+        )}
+      </Rows>
+      <ErrorNote error={refused} />
+    </>
+  );
+}
