@@ -8,11 +8,17 @@ import { join } from 'node:path';
 import { makePracticeShop } from '#demo-data/practice-shop.ts';
 import { openWorkspace } from '#electron/wiring/open-workspace.ts';
 import { commandLineSession } from '#electron/wiring/sessions.ts';
+import { COMPUTING } from './computing.ts';
 import { makeFigures } from './figures.ts';
 import { fill } from './fill.ts';
 
 const USUAL = [1500, 120_000];
 const say = (line: unknown): void => void process.stdout.write(`${JSON.stringify(line)}\n`);
+
+for (const { name, mostMs, run } of COMPUTING) {
+  const { p50, p95, runs } = await run();
+  say({ figure: name, p50_ms: p50, p95_ms: p95, most_ms: mostMs, runs });
+}
 
 const sizes = process.argv
   .slice(2)
