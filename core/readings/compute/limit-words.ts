@@ -1,6 +1,7 @@
 /** Limits as people read them: the figures as their source prints them, the source beside them, and what was set aside. */
 import { showExact } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
+import { twinWarnings } from './limit-twins.ts';
 import type { Limit, ResolvedLimit } from './model.ts';
 import type { LimitShown } from './sheet-model.ts';
 
@@ -36,6 +37,7 @@ function notesOf({ limit, setAside, chosen }: ResolvedLimit): string[] {
     notes.push(`customer’s figure ${text} set aside: ${SAID[limit.forWhat]} used`);
   }
   if (chosen) notes.push(`${SAID[limit.forWhat]} chosen by ${chosen.by}: ${chosen.reason}`);
+  notes.push(...twinWarnings({ ...limit, low: limit.typedLow, high: limit.typedHigh, target: limit.typedTarget }));
   if (!limit.checked) notes.push(NOT_CHECKED);
   return notes;
 }
@@ -58,26 +60,4 @@ export function showLimit(resolved: ResolvedLimit, side: 'I' | 'E' | 'any'): Lim
     checked: limit.checked,
     notes: notesOf(resolved),
   };
-}
-
-/** Half the last printed digit of both figures together: what rounding alone explains. */
-const halfStep = (typed: string): number => (typed.split(/[.,]/)[1] ?? '').length;
-
-/**
- * Whether the second unit a source prints agrees with the first: within half the last printed digit of both.
- *
- * @param first As printed, in base units and with its text.
- * @param second Likewise in the other unit.
- */
-export function twinsAgree(
-  first: Readonly<{ value: number; typed: string; unit: UnitCode }>,
-  second: Readonly<{ value: number; typed: string; unit: UnitCode }>,
-): boolean {
-  const step = (it: typeof first) => {
-    const { per } = unitShape(it.unit);
-    return { over: per.over, under: per.under * 2n * 10n ** BigInt(halfStep(it.typed)) };
-  };
-  const [a, b] = [step(first), step(second)];
-  const apart = BigInt(Math.abs(first.value - second.value));
-  return apart * a.under * b.under <= a.over * b.under + b.over * a.under;
 }

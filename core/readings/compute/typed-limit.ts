@@ -1,15 +1,7 @@
 /** Reads the figures of a limit as a source prints them, and compares the second unit where the source prints one too. */
-import { readTyped } from '../../kernel/measure.ts';
-import { otherUnit, type UnitCode, unitShape } from '../../kernel/measure-units.ts';
-import { twinsAgree } from './limit-words.ts';
+import { readFigure, type TwinTyped, twinWarnings } from './limit-twins.ts';
 
-export type LimitTyped = Readonly<{
-  low: string | null;
-  high: string | null;
-  target: string | null;
-  unit: UnitCode;
-  secondUnitText: string | null;
-}>;
+export type LimitTyped = TwinTyped;
 
 type Field = 'low' | 'high' | 'target';
 export type LimitFigures = Readonly<{
@@ -37,35 +29,5 @@ export function readLimit(typed: LimitTyped): LimitFigures {
   if (typed.low === null && typed.high === null && typed.target === null) {
     faults.low = 'Type a lower limit, an upper limit or a target.';
   }
-  return { low, high, target, faults, warnings: warningsOf(typed, { low, high, target }) };
-}
-
-/** @returns the base value, or the sentence that says why not. */
-function readFigure(text: string, unit: UnitCode): number | string {
-  const { family } = unitShape(unit);
-  const read = readTyped(`${text} ${unit}`, { family, unit, signed: true });
-  if (read.kind === 'figure') return read.value;
-  const again = readTyped(text, { family, unit, signed: true });
-  if (again.kind === 'figure') return again.value;
-  return again.kind === 'refused' ? again.message : 'Type the figure as its source prints it, for example 0.0040.';
-}
-
-/** `0.015 – 0.020 mm`, `41.99`: the figures in it, in order. */
-const FIGURES = /-?\d*[.,]?\d+/g;
-
-function warningsOf(typed: LimitTyped, first: Readonly<Record<Field, number | null>>): string[] {
-  const other = otherUnit(typed.unit);
-  if (typed.secondUnitText === null || other === null) return [];
-  const printed = typed.secondUnitText.match(FIGURES) ?? [];
-  const fields = (['low', 'high', 'target'] as const).filter((field) => typed[field] !== null);
-  return fields.flatMap((field, index) => {
-    const [text, value] = [typed[field] ?? '', first[field]];
-    const twin = printed[index];
-    const second = twin === undefined ? null : readFigure(twin, other);
-    if (twin === undefined || value === null || typeof second !== 'number') return [];
-    const agree = twinsAgree({ value, typed: text, unit: typed.unit }, { value: second, typed: twin, unit: other });
-    return agree
-      ? []
-      : [`${text} ${typed.unit} and ${twin} ${other} do not agree. ${text} ${typed.unit} is kept: look again.`];
-  });
+  return { low, high, target, faults, warnings: twinWarnings(typed) };
 }

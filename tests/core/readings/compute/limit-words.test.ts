@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { measureOf, type UnitCode } from '#core/kernel/measure-units.ts';
-import { limitText, showLimit, twinsAgree } from '#core/readings/compute/limit-words.ts';
+import { limitText, showLimit } from '#core/readings/compute/limit-words.ts';
 import { limitOf } from '#tests/kit/bench-facts.ts';
-import manuals from '#tests/reference/technical-manual-limits.json' with { type: 'json' };
 
 describe('limitText', () => {
   it.each([
@@ -37,54 +35,12 @@ describe('showLimit', () => {
     expect(chosen.notes).toEqual(['the customer’s instruction chosen by BL: his cam']);
     expect(shown.source).toBe('casting type sheet');
   });
-});
 
-describe('twinsAgree', () => {
-  type Row = {
-    id: string;
-    manual: string;
-    unit: string;
-    twin_unit?: string;
-    low?: string;
-    high?: string;
-    twin_low?: string;
-    twin_high?: string;
-    flags?: readonly { kind?: string }[] | readonly string[];
-  };
-  const UNITS: Readonly<Record<string, UnitCode>> = {
-    in: 'in',
-    mm: 'mm',
-    lb: 'lbf',
-    lbf: 'lbf',
-    N: 'N',
-    psi: 'psi',
-    kPa: 'kPa',
-    'lb-ft': 'lbf.ft',
-    'N.m': 'N.m',
-  };
-  const pairs = (manuals.cases as unknown as Row[]).flatMap((row) => {
-    const [unit, twin] = [UNITS[row.unit], UNITS[row.twin_unit ?? '']];
-    if (!unit || !twin) return [];
-    const ends = [
-      [row.low, row.twin_low],
-      [row.high, row.twin_high],
-    ].filter((pair): pair is [string, string] => pair[0] !== undefined && pair[1] !== undefined);
-    return ends.length === 0 ? [] : [{ ...row, unit, twin, ends }];
-  });
-  const agrees = (row: (typeof pairs)[number]) =>
-    row.ends.every(([first, second]) =>
-      twinsAgree(
-        { value: measureOf(first, row.unit), typed: first, unit: row.unit },
-        { value: measureOf(second, row.twin), typed: second, unit: row.twin },
-      ),
-    );
+  it('says that the two units of its source disagree, and which one counts (TM 9-2815-255-24: 0.006 in beside 0.015 mm)', () => {
+    const limit = limitOf('guide-clearance', 'in', { high: '0.006', secondUnitText: '0.015' });
 
-  it('finds in 47 army manuals exactly the rows whose two units disagree (flagged in the data by another program)', () => {
-    const found = pairs.filter((row) => !agrees(row)).map((row) => row.id);
-    const flagged = pairs.filter((row) => JSON.stringify(row.flags ?? '').includes('disagree')).map((row) => row.id);
+    const { notes } = showLimit({ limit, setAside: null, chosen: null }, 'any');
 
-    expect(pairs.length).toBeGreaterThan(250);
-    expect(found).toEqual(flagged);
-    expect(found.length).toBeGreaterThan(20);
+    expect(notes).toEqual(['0.006 in and 0.015 mm do not agree. 0.006 in is kept: look again.']);
   });
 });
