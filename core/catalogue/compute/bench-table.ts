@@ -18,6 +18,8 @@ export type BenchTable = Readonly<{
   spotKind: SpotKind | null;
   /** Code of the operation whose screen opens with this table; null when it has none of its own. */
   operation: string | null;
+  /** Cautions and the like, said on screen and paper. In code only, found by the table's code. */
+  notes?: readonly string[];
   rows: readonly BenchRow[];
 }>;
 

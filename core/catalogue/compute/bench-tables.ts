@@ -1,11 +1,23 @@
 /** The tables of the bench, as data: a row more is one line in a file of `bench-tables`. */
 import type { BenchTable } from './bench-table.ts';
 import { BLOCK_TABLES } from './bench-tables/block.ts';
+import { DECK_TABLES } from './bench-tables/deck-height.ts';
+import { EFFECT_TABLES } from './bench-tables/effects.ts';
+import { FACE_TABLES } from './bench-tables/faces.ts';
+import { FIT_TABLES } from './bench-tables/fits.ts';
 import { HEAD_FACE_TABLES } from './bench-tables/head-faces.ts';
 import { VALVE_TABLES } from './bench-tables/valves.ts';
 
 /** Every bench table of the first catalogue, in the order a casting lists them. */
-export const BENCH_TABLES: readonly BenchTable[] = [...VALVE_TABLES, ...HEAD_FACE_TABLES, ...BLOCK_TABLES];
+export const BENCH_TABLES: readonly BenchTable[] = [
+  ...VALVE_TABLES,
+  ...FIT_TABLES,
+  ...HEAD_FACE_TABLES,
+  ...FACE_TABLES,
+  ...EFFECT_TABLES,
+  ...BLOCK_TABLES,
+  ...DECK_TABLES,
+];
 
 /** A bench table by its code; undefined when there is none. */
 export const findBenchTable = (code: string): BenchTable | undefined => BENCH_TABLES.find((it) => it.code === code);

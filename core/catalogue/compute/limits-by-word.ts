@@ -27,6 +27,9 @@ const metals = (code: string): WordLimits => ({
   carriers: { iron: `${code}-iron`, aluminium: `${code}-aluminium` },
 });
 
+/** Aluminium softens and moves; iron has no such limit here. */
+const HEAT: WordLimits = { by: 'metal', carriers: { aluminium: 'heat-aluminium' } };
+
 /** Kinds of head gasket, as the bench is told. */
 export const GASKETS = {
   composition: 'composition',
@@ -70,9 +73,12 @@ export const LIMITS_BY_WORD: Readonly<Record<string, WordLimits>> = {
   'finish-card': FINISH,
   'insert-interference': metals('insert-interference'),
   'guide-interference': metals('guide-interference'),
-  'insert-heat': metals('heat'),
-  'guide-heat': metals('heat'),
-  'sleeve-heat': metals('heat'),
+  'insert-heat': HEAT,
+  'insert-heat-most': HEAT,
+  'guide-heat': HEAT,
+  'guide-heat-most': HEAT,
+  'sleeve-heat': HEAT,
+  'sleeve-heat-most': HEAT,
   'leak-minutes': {
     by: 'leak-method',
     carriers: {

@@ -6,20 +6,40 @@
 import { BLOCK } from './quantities/block.ts';
 import { BORES } from './quantities/bores.ts';
 import { BOTTOM_END } from './quantities/bottom-end.ts';
+import { CHAMBERS } from './quantities/chambers.ts';
+import { DECK_HEIGHT } from './quantities/deck-height.ts';
+import { EFFECTS } from './quantities/effects.ts';
+import { FACE_QUANTITIES } from './quantities/faces.ts';
+import { FITS } from './quantities/fits.ts';
+import { GRINDING } from './quantities/grinding.ts';
+import { LASH } from './quantities/lash.ts';
+import { PORTS } from './quantities/ports.ts';
 import { RECORDS } from './quantities/records.ts';
+import { SEATS } from './quantities/seats.ts';
 import { SPRINGS } from './quantities/springs.ts';
 import { SURFACES } from './quantities/surfaces.ts';
 import { VALVES } from './quantities/valves.ts';
+import { WIRE_SPRINGS } from './quantities/wire-springs.ts';
 import type { Quantity } from './quantity.ts';
 
 /** Every quantity of the first catalogue, in the order lists show them. */
 export const QUANTITIES: readonly Quantity[] = [
   ...VALVES,
+  ...SEATS,
+  ...GRINDING,
+  ...LASH,
+  ...PORTS,
   ...SPRINGS,
+  ...WIRE_SPRINGS,
   ...SURFACES,
+  ...FACE_QUANTITIES,
   ...BORES,
   ...BLOCK,
   ...BOTTOM_END,
+  ...FITS,
+  ...CHAMBERS,
+  ...EFFECTS,
+  ...DECK_HEIGHT,
   ...RECORDS,
 ];
 

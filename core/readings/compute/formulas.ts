@@ -3,15 +3,43 @@
  * core/catalogue/compute/quantities.
  */
 import { BORE_FORMULAS } from './formulas/bores.ts';
+import { BOTTOM_END_FORMULAS } from './formulas/bottom-end.ts';
+import { CHAMBER_FORMULAS } from './formulas/chambers.ts';
+import { COMPRESSION_FORMULAS } from './formulas/compression.ts';
+import { DECK_FORMULAS } from './formulas/deck-height.ts';
+import { EFFECT_FORMULAS } from './formulas/effects.ts';
+import { FACE_FORMULAS } from './formulas/faces.ts';
+import { FIT_FORMULAS } from './formulas/fits.ts';
 import type { Formula } from './formulas/formula.ts';
+import { GRINDING_FORMULAS } from './formulas/grinding.ts';
+import { LASH_FORMULAS } from './formulas/lash.ts';
+import { LINER_FORMULAS } from './formulas/liners.ts';
+import { MAIN_FORMULAS } from './formulas/mains.ts';
+import { PORT_FORMULAS } from './formulas/ports.ts';
+import { SEAT_FORMULAS } from './formulas/seats.ts';
 import { SPRING_FORMULAS } from './formulas/springs.ts';
 import { SURFACE_FORMULAS } from './formulas/surfaces.ts';
 import { VALVE_FORMULAS } from './formulas/valves.ts';
+import { WIRE_SPRING_FORMULAS } from './formulas/wire-springs.ts';
 
 /** All formulas by name. */
 export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...VALVE_FORMULAS,
+  ...SEAT_FORMULAS,
+  ...GRINDING_FORMULAS,
+  ...LASH_FORMULAS,
+  ...PORT_FORMULAS,
+  ...FIT_FORMULAS,
   ...SPRING_FORMULAS,
+  ...WIRE_SPRING_FORMULAS,
   ...SURFACE_FORMULAS,
+  ...FACE_FORMULAS,
   ...BORE_FORMULAS,
+  ...LINER_FORMULAS,
+  ...MAIN_FORMULAS,
+  ...BOTTOM_END_FORMULAS,
+  ...CHAMBER_FORMULAS,
+  ...COMPRESSION_FORMULAS,
+  ...EFFECT_FORMULAS,
+  ...DECK_FORMULAS,
 };

@@ -3,6 +3,7 @@
  * the export read. Pure; a table is data, so nothing here knows a quantity by name except the shims.
  */
 import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
+import { findBenchTable } from '../../catalogue/compute/bench-tables.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from './bench.ts';
@@ -41,7 +42,7 @@ export function composeSheet(facts: Facts, table: BenchTable): Sheet {
     pickingText: picking.map(({ text, count }) => `${count} × ${text}`).join(', '),
     spread: withShims ? spreadOf(rows) : null,
     tools: facts.tools.filter((tool) => !tool.retired),
-    notes: notesOf(facts, rows),
+    notes: [...notesOf(facts, rows), ...(findBenchTable(table.code)?.notes ?? [])],
     guard: facts.guard,
     locked: facts.lockedSince !== null,
   };

@@ -1,0 +1,142 @@
+/**
+ * Tables of what is pressed or dropped in. One table has the places across, the one behind it says how hot the casting must be
+ * for all of them: it is heated once.
+ */
+import { after, type BenchTable, before, hiddenAfter, hiddenBefore } from '../bench-table.ts';
+
+/** What hurts people at this work. Local codes and the makers' sheets decide. */
+const HOT = [
+  'Hot castings: 160 to 200 °C burns through gloves, so mark them HOT',
+  'aluminium not over about 200 °C, and for minutes, not hours',
+  'chilled parts: dry ice and liquid nitrogen burn skin, and their gas suffocates in small rooms, so open the door',
+  'press and drive with eye protection: parts under load fly',
+  'local codes and the makers’ sheets decide',
+];
+
+type Kind = BenchTable['castingKind'];
+
+const heatTable = (
+  code: string,
+  words: string,
+  part: 'insert' | 'guide' | 'sleeve',
+  castingKind: Kind,
+  operation: string,
+): BenchTable => ({
+  code,
+  words,
+  castingKind,
+  spotKind: null,
+  operation,
+  notes: HOT,
+  rows: [
+    after(`${part}-metal`),
+    after('room-temperature'),
+    after(`${part}-chilled`),
+    after('drop-in-clearance'),
+    after(`${part}-heat-most`),
+    hiddenAfter('running-temperature'),
+    hiddenAfter('part-temperature'),
+    hiddenAfter('warm-inch'),
+  ],
+});
+
+const insertFits = (code: string, castingKind: Kind): BenchTable => ({
+  code,
+  words: 'Seat inserts',
+  castingKind,
+  spotKind: 'valve',
+  operation: 'seat-insert',
+  notes: HOT,
+  rows: [
+    before('counterbore-id'),
+    before('insert-od'),
+    hiddenAfter('counterbore-wanted'),
+    hiddenAfter('counterbore-id'),
+    after('insert-interference'),
+    after('insert-heat'),
+    after('insert-fit-hot'),
+    after('counterbore-depth'),
+    hiddenBefore('insert-oversize'),
+    hiddenAfter('insert-size-off'),
+    hiddenAfter('insert-tightest'),
+    hiddenAfter('insert-loosest'),
+    hiddenAfter('counterbore-warm'),
+  ],
+});
+
+const warmTable = (code: string, castingKind: Kind): BenchTable => ({
+  code,
+  words: 'Measured warm',
+  castingKind,
+  spotKind: null,
+  operation: null,
+  notes: ['Sizes hold at 20 °C: let washed castings cool overnight before boring or sizing'],
+  rows: [after('part-temperature'), after('warm-inch')],
+});
+
+const plugTable = (code: string, castingKind: Kind): BenchTable => ({
+  code,
+  words: 'Core plugs',
+  castingKind,
+  spotKind: null,
+  operation: 'plug-fit',
+  notes: ['Driven in with eye protection'],
+  rows: [after('plug-hole'), after('plug-od'), after('plug-interference')],
+});
+
+export const FIT_TABLES: readonly BenchTable[] = [
+  insertFits('insert-fits', 'head'),
+  heatTable('insert-heat', 'Heat for inserts', 'insert', 'head', 'seat-insert'),
+  insertFits('block-insert-fits', 'block'),
+  heatTable('block-insert-heat', 'Heat for inserts', 'insert', 'block', 'seat-insert'),
+  {
+    code: 'guide-fits',
+    words: 'Guide fits',
+    castingKind: 'head',
+    spotKind: 'valve',
+    operation: 'guide-replace',
+    notes: HOT,
+    rows: [
+      before('guide-bore-in-head'),
+      before('guide-od'),
+      hiddenAfter('guide-hole-wanted'),
+      after('guide-interference'),
+      after('guide-heat'),
+      after('guide-fit-hot'),
+      after('guide-height'),
+      hiddenAfter('guide-tightest'),
+      hiddenAfter('guide-loosest'),
+    ],
+  },
+  heatTable('guide-heat', 'Heat for guides', 'guide', 'head', 'guide-replace'),
+  {
+    code: 'sleeve-fits',
+    words: 'Sleeve fits',
+    castingKind: 'block',
+    spotKind: 'cylinder',
+    operation: 'dry-sleeve',
+    notes: HOT,
+    rows: [
+      before('sleeve-hole'),
+      before('sleeve-od'),
+      after('sleeve-interference'),
+      hiddenAfter('sleeve-heat'),
+      hiddenAfter('sleeve-fit-hot'),
+      hiddenAfter('sleeve-tightest'),
+      hiddenAfter('sleeve-loosest'),
+    ],
+  },
+  heatTable('sleeve-heat', 'Heat for sleeves', 'sleeve', 'block', 'dry-sleeve'),
+  plugTable('core-plugs', 'head'),
+  plugTable('block-core-plugs', 'block'),
+  warmTable('warm', 'head'),
+  warmTable('block-warm', 'block'),
+  {
+    code: 'warm-bores',
+    words: 'Bores measured warm',
+    castingKind: 'block',
+    spotKind: 'cylinder',
+    operation: null,
+    rows: [hiddenBefore('bore-warm'), after('bore-warm')],
+  },
+];
