@@ -1,6 +1,7 @@
 /** The tables of the bench, as data: a row more is one line in a file of `bench-tables`. */
 import type { BenchTable } from './bench-table.ts';
 import { BLOCK_TABLES } from './bench-tables/block.ts';
+import { CAM_BORE_TABLES } from './bench-tables/cam-bores.ts';
 import { DECK_TABLES } from './bench-tables/deck-height.ts';
 import { EFFECT_TABLES } from './bench-tables/effects.ts';
 import { FACE_TABLES } from './bench-tables/faces.ts';
@@ -13,11 +14,15 @@ export const BENCH_TABLES: readonly BenchTable[] = [
   ...VALVE_TABLES,
   ...FIT_TABLES,
   ...HEAD_FACE_TABLES,
+  ...CAM_BORE_TABLES,
   ...FACE_TABLES,
   ...EFFECT_TABLES,
   ...BLOCK_TABLES,
   ...DECK_TABLES,
 ];
+
+/** Whether a table is printed and frozen by a signature; one that the shop added itself is. */
+export const isOnPaper = (code: string): boolean => findBenchTable(code)?.offPaper !== true;
 
 /** A bench table by its code; undefined when there is none. */
 export const findBenchTable = (code: string): BenchTable | undefined => BENCH_TABLES.find((it) => it.code === code);

@@ -6,6 +6,7 @@
 import { BLOCK } from './quantities/block.ts';
 import { BORES } from './quantities/bores.ts';
 import { BOTTOM_END } from './quantities/bottom-end.ts';
+import { CAM_BORES } from './quantities/cam-bores.ts';
 import { CHAMBERS } from './quantities/chambers.ts';
 import { DECK_HEIGHT } from './quantities/deck-height.ts';
 import { EFFECTS } from './quantities/effects.ts';
@@ -37,6 +38,7 @@ export const QUANTITIES: readonly Quantity[] = [
   ...BLOCK,
   ...BOTTOM_END,
   ...FITS,
+  ...CAM_BORES,
   ...CHAMBERS,
   ...EFFECTS,
   ...DECK_HEIGHT,

@@ -1,9 +1,18 @@
 /** The limits a shop starts with, as data. The owner changes them; every paper prints "shop default" beside them. */
 import type { ShopLimit } from './shop-limit.ts';
+import { BLOCK_LIMITS } from './shop-limits/block.ts';
+import { CAM_BORE_LIMITS } from './shop-limits/cam-bores.ts';
 import { EFFECT_LIMITS } from './shop-limits/effects.ts';
 import { FACE_LIMITS } from './shop-limits/faces.ts';
 import { FIT_LIMITS } from './shop-limits/fits.ts';
 import { HEAD_LIMITS } from './shop-limits/heads.ts';
 
 /** In the order the bench meets them. */
-export const SHOP_LIMITS: readonly ShopLimit[] = [...HEAD_LIMITS, ...FACE_LIMITS, ...FIT_LIMITS, ...EFFECT_LIMITS];
+export const SHOP_LIMITS: readonly ShopLimit[] = [
+  ...HEAD_LIMITS,
+  ...FACE_LIMITS,
+  ...FIT_LIMITS,
+  ...CAM_BORE_LIMITS,
+  ...EFFECT_LIMITS,
+  ...BLOCK_LIMITS,
+];

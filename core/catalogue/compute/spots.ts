@@ -7,11 +7,11 @@
 type Counts = Readonly<Partial<Record<string, number>>>;
 type Side = 'I' | 'E';
 export type DescribedSpot = Readonly<{
-  kind: 'valve' | 'cylinder' | 'chamber' | 'main' | 'journal' | 'deck_corner';
+  kind: 'valve' | 'port' | 'cylinder' | 'chamber' | 'main' | 'journal' | 'deck_corner';
   label: string;
   benchOrder: number;
   row: number;
-  bank: 'none';
+  bank: 'left' | 'right' | 'none';
   cylinder: number | null;
   side: Side | null;
 }>;
@@ -30,25 +30,65 @@ const numbered = (kind: DescribedSpot['kind'], count: number, prefix = '', hasCy
 /** The spots of a head or block from its counts; none for castings without places. */
 export function spotsFromCounts(kind: string, counts: Counts): DescribedSpot[] {
   const cylinders = counts.cylinders ?? 0;
-  if (kind === 'head')
-    return [...valveSpots(cylinders, counts), ...numbered('chamber', counts.chambers ?? 0), ...deckCorners()];
-  if (kind === 'block')
-    return [...numbered('cylinder', cylinders), ...numbered('main', counts.mains ?? 0, 'M', false), ...deckCorners()];
+  if (kind === 'head') {
+    const valves = valveSpots(cylinders, counts);
+    return [...valves, ...missingPorts(valves), ...numbered('chamber', counts.chambers ?? 0), ...deckCorners()];
+  }
+  if (kind === 'block') {
+    const corners = counts.decks === 2 ? bankCorners() : deckCorners();
+    return [...numbered('cylinder', cylinders), ...numbered('main', counts.mains ?? 0, 'M', false), ...corners];
+  }
   if (kind === 'crank')
     return [...numbered('main', counts.mains ?? 0, 'M', false), ...numbered('journal', counts.pins ?? 0, 'P', false)];
   return [];
 }
 
-const deckCorners = (): DescribedSpot[] =>
-  ['FI', 'FE', 'RI', 'RE'].map((label, i) => ({
-    kind: 'deck_corner',
-    label,
-    benchOrder: i + 1,
-    row: 1,
-    bank: 'none',
-    cylinder: null,
-    side: null,
-  }));
+/**
+ * Ports that the type of a head does not have yet: one for each cylinder and side, in the order of its first valve, called
+ * `1I`, `1E`. A type that names a port of its own (a siamesed one, for two cylinders) is left as it is.
+ */
+export function missingPorts(
+  spots: readonly Readonly<Pick<DescribedSpot, 'benchOrder' | 'row' | 'bank' | 'cylinder' | 'side'> & { kind: string }>[],
+): DescribedSpot[] {
+  if (spots.some((spot) => spot.kind === 'port')) return [];
+  const valves = spots
+    .filter((spot) => spot.kind === 'valve' && spot.cylinder !== null && spot.side !== null)
+    .toSorted((a, b) => a.row - b.row || a.benchOrder - b.benchOrder);
+  const first = new Map(valves.toReversed().map((valve) => [`${valve.cylinder}${valve.side}`, valve]));
+  return valves
+    .filter((valve) => first.get(`${valve.cylinder}${valve.side}`) === valve)
+    .map(({ row, bank, cylinder, side }, index) => ({
+      kind: 'port',
+      label: `${cylinder}${side}`,
+      benchOrder: index + 1,
+      row,
+      bank,
+      cylinder,
+      side,
+    }));
+}
+
+const corner = (label: string, index: number): DescribedSpot => ({
+  kind: 'deck_corner',
+  label,
+  benchOrder: index + 1,
+  row: 1,
+  bank: 'none',
+  cylinder: null,
+  side: null,
+});
+
+const deckCorners = (): DescribedSpot[] => ['FI', 'FE', 'RI', 'RE'].map(corner);
+
+/** Two decks are two banks: front and rear, valley and outer side of each. */
+const bankCorners = (): DescribedSpot[] =>
+  (['left', 'right'] as const).flatMap((bank, row) =>
+    ['FV', 'FO', 'RV', 'RO'].map((label, index) => ({
+      ...corner(`${bank === 'left' ? 'L' : 'R'}${label}`, index),
+      row: row + 1,
+      bank,
+    })),
+  );
 
 function valveSpots(cylinders: number, counts: Counts): DescribedSpot[] {
   const intake = counts.intake_valves ?? 0;

@@ -2,8 +2,10 @@
  * Every computed quantity, by the name its catalogue row gives. Adding one is one entry in a file of `formulas` and one row in
  * core/catalogue/compute/quantities.
  */
+
 import { BORE_FORMULAS } from './formulas/bores.ts';
 import { BOTTOM_END_FORMULAS } from './formulas/bottom-end.ts';
+import { CAM_BORE_FORMULAS } from './formulas/cam-bores.ts';
 import { CHAMBER_FORMULAS } from './formulas/chambers.ts';
 import { COMPRESSION_FORMULAS } from './formulas/compression.ts';
 import { DECK_FORMULAS } from './formulas/deck-height.ts';
@@ -30,6 +32,7 @@ export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...LASH_FORMULAS,
   ...PORT_FORMULAS,
   ...FIT_FORMULAS,
+  ...CAM_BORE_FORMULAS,
   ...SPRING_FORMULAS,
   ...WIRE_SPRING_FORMULAS,
   ...SURFACE_FORMULAS,

@@ -1,5 +1,5 @@
 /** Tables of a head: its faces, chambers and cam bores. */
-import { after, type BenchTable, before, hiddenAfter } from '../bench-table.ts';
+import { after, type BenchTable, before, hiddenAfter, hiddenBefore } from '../bench-table.ts';
 
 export const HEAD_FACE_TABLES: readonly BenchTable[] = [
   {
@@ -10,38 +10,24 @@ export const HEAD_FACE_TABLES: readonly BenchTable[] = [
     operation: 'surface-head',
     rows: [
       before('thickness'),
+      hiddenBefore('earlier-removal'),
       before('deck-flatness'),
+      hiddenBefore('deck-along'),
+      hiddenBefore('deck-across'),
+      hiddenBefore('deck-span'),
+      hiddenBefore('deck-pit'),
+      hiddenBefore('deck-cut-best'),
       before('cam-line'),
       after('thickness'),
       after('stock-removed'),
       after('thickness-left'),
+      hiddenAfter('total-removed'),
       after('deck-flatness'),
+      hiddenAfter('deck-along'),
+      hiddenAfter('deck-across'),
+      hiddenAfter('deck-span'),
       after('finish-ra'),
       hiddenAfter('face-removed'),
     ],
-  },
-  {
-    code: 'chambers',
-    words: 'Chambers',
-    castingKind: 'head',
-    spotKind: 'chamber',
-    operation: 'chamber-cc',
-    rows: [after('chamber-volume')],
-  },
-  {
-    code: 'cam-line',
-    words: 'Cam line',
-    castingKind: 'head',
-    spotKind: null,
-    operation: 'cam-bore-check',
-    rows: [after('cam-line')],
-  },
-  {
-    code: 'cam-bores',
-    words: 'Cam bores',
-    castingKind: 'head',
-    spotKind: 'cam_journal',
-    operation: null,
-    rows: [after('cam-bore-size')],
   },
 ];

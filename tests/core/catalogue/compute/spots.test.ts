@@ -32,6 +32,18 @@ describe('spotsFromCounts', () => {
     expect(labels).toEqual(['1', '2', 'M1', 'M2', 'M3', 'FI', 'FE', 'RI', 'RE']);
   });
 
+  it('gives a block with two decks four corners a bank: front and rear, valley and outer side (common practice)', () => {
+    const corners = spotsFromCounts('block', { cylinders: 8, mains: 5, decks: 2 }).filter(
+      (s) => s.kind === 'deck_corner',
+    );
+
+    expect(corners.map((s) => `${s.bank} ${s.row} ${s.label}`)).toEqual([
+      ...['LFV', 'LFO', 'LRV', 'LRO'].map((label) => `left 1 ${label}`),
+      ...['RFV', 'RFO', 'RRV', 'RRO'].map((label) => `right 2 ${label}`),
+    ]);
+    expect(new Set(corners.map((s) => `${s.row}/${s.benchOrder}`)).size).toBe(8);
+  });
+
   it('gives nothing to a casting without places', () => {
     expect(spotsFromCounts('flywheel', {})).toEqual([]);
   });

@@ -1,0 +1,214 @@
+/**
+ * What a cut changes elsewhere: how much lower the head sits, cam timing, pushrods, room for the valves, the intake manifold of
+ * a V engine, and the other head of its pair. Geometry in geometry/cam-timing.ts and geometry/intake-fit.ts; ports that miss each
+ * other by less than about 0.005 in do no harm: common practice, no source.
+ */
+import { camRetard } from '../geometry/cam-timing.ts';
+import { intakeCorrection, portDrop } from '../geometry/intake-fit.ts';
+import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
+import type { OtherCut } from '../model.ts';
+import { sinkOfValve } from './chambers.ts';
+import { bankLeanOf, dataOf, type Figure, faceLeanOf, figureOf, meanOf, missing, valueAt } from './engine-data.ts';
+import type { Formula } from './formula.ts';
+import { sayLength } from './say.ts';
+
+const NOT_CUT = 'as planned, not cut yet';
+
+/** Taken off this head: as measured, else as planned. */
+function headCut(look: Look): Known | null {
+  const measured = valueAt(look, 'stock-removed', 'after');
+  if (measured) return measured;
+  const plan = figureOf(look.either('head-cut-planned'));
+  if (plan) return { ...made([plan], plan.value, [NOT_CUT]), planned: true };
+  const least = valueAt(look, 'deck-cut-best', 'before');
+  return least && { ...made([least], least.value, ['least cut of the survey', NOT_CUT]), planned: true };
+}
+
+/** Taken off this casting, head or block. */
+function ownCut(look: Look): Figure | null {
+  if (look.facts.casting.kind === 'head') return valueAt(look, 'head-cut', 'after');
+  const removed = meanOf(look.all('deck-removed', { stage: 'after' }).map((it) => it.known));
+  const plan = valueAt(look, 'block-cut', 'before');
+  return removed ?? (plan && figureOf({ ...made([plan], plan.value, [NOT_CUT]), planned: true }));
+}
+
+/** Old gasket less new one; null when the same or nothing is known of both. */
+function thinner(look: Look): Figure | null {
+  const at = (stage: 'before' | 'after') => figureOf(look.value('gasket-thickness', { stage }));
+  const old = at('before') ?? figureOf(look.targetKnown('gasket-thickness', 'old gasket from the sheet'));
+  const fresh = at('after');
+  return old && fresh ? figureOf(made([old, fresh], old.value - fresh.value)) : null;
+}
+
+/** Head cut, deck cut and a thinner gasket together; what was not said is said to be left out. */
+function drop(look: Look): Known | null {
+  const isHead = look.facts.casting.kind === 'head';
+  const own = ownCut(look);
+  const other = figureOf(look.either(isHead ? 'block-deck-cut' : 'heads-cut'));
+  const gasket = thinner(look);
+  if (!own && !other && !gasket) return null;
+  const left = [
+    ...(own ? [] : [isHead ? 'cut of the head not known' : 'cut of the deck not known']),
+    ...(other ? [] : [isHead ? 'no deck cut entered' : 'no cut of the heads entered']),
+    ...(gasket ? [] : ['gasket taken as thick as the old one']),
+  ];
+  const diesel = look.facts.casting.fuel === 'diesel' ? ['injectors and pre-chambers stand out that much more'] : [];
+  const sum = (own?.value ?? 0) + (other?.value ?? 0) + (gasket?.value ?? 0);
+  return made([own, other, gasket], sum, [...left, ...diesel]);
+}
+
+const isOverhead = (look: Look): boolean => ['sohc', 'dohc'].includes(look.facts.casting.camLayout);
+
+/** Where the arithmetic does not hold; said beside every figure. */
+const TIMING_LIMITS = 'not for gears, nor for an idler or tensioner in the pulling run';
+
+/** Why no timing is claimed; null where it may be. */
+function noTiming(look: Look): string | null {
+  if (!isOverhead(look)) return 'no overhead cam: its timing stays';
+  return look.facts.engine?.layout === 'flat' ? 'flat engine: its banks do not move alike, set both cams anew' : null;
+}
+
+function retard(look: Look, of: 'cam' | 'crank'): Known | null {
+  const why = noTiming(look);
+  if (why !== null) return unknown(why);
+  const moved = valueAt(look, 'head-drop', 'after');
+  const cam = dataOf(look, 'cam-sprocket');
+  if (!moved) return null;
+  if (!cam) return unknown('measure the pitch diameter of the cam sprocket');
+  const [crank, centres] = [dataOf(look, 'crank-sprocket'), dataOf(look, 'sprocket-centres')];
+  const other = crank && centres ? { crank: crank.value, centres: centres.value } : null;
+  const found = camRetard(moved.value, { cam: cam.value, other });
+  if (!found) return unknown('these sprockets and centres cannot be: look again');
+  const turns = of === 'cam' ? 1 : 2;
+  const marks = [
+    ...(other ? [] : ['quick form: crank sprocket and centres not known']),
+    TIMING_LIMITS,
+    ...(look.facts.engine?.layout === 'v' ? ['only where the run lies along its bank'] : []),
+    ...(of === 'cam' ? ['the tensioner has that much more to take up'] : []),
+  ];
+  const own = made([moved, cam], 0).marks.filter((mark) => mark === NOT_CUT);
+  const known = madeBy(
+    [
+      [moved, found.perDrop * turns],
+      [cam, (found[of] * -1) / cam.value],
+    ],
+    found[of],
+  );
+  return { ...known, marks: [...own, ...cam.marks, ...marks] };
+}
+
+/** Lifters of a pushrod engine sit deeper in their preload by as much as the head came down. */
+function pushrods(look: Look): Known | null {
+  if (look.facts.casting.camLayout !== 'ohv') return unknown('no pushrods on this head');
+  const moved = valueAt(look, 'head-drop', 'after');
+  return (
+    moved && {
+      ...made([moved], moved.value),
+      marks: ['lifter preload changes by the cut and by risen tips: measure the pushrods'],
+    }
+  );
+}
+
+/** Room that is left between this valve and its piston. */
+function pistonRoom(look: Look): Known | null {
+  const [read, moved] = [valueAt(look, 'valve-to-piston', 'before'), valueAt(look, 'head-drop', 'after')];
+  if (!read || !moved) return null;
+  const sunk = sinkOfValve(look);
+  const left = read.value - moved.value + (sunk?.value ?? 0);
+  const known = made([read, moved, sunk], left);
+  return { ...known, marks: ['about: check with clay', ...(sunk ? [] : ['sink of the valve not known, left out'])] };
+}
+
+/** How much nearer the valves come: the drop less the valve that sank least. */
+function pistonLoss(look: Look): Known | null {
+  const moved = valueAt(look, 'head-drop', 'after');
+  if (!moved) return null;
+  const sinks = look.all('valve-sink', { stage: 'after' }).flatMap(({ known }) => figureOf(known) ?? []);
+  const isWhole = sinks.length > 0 && sinks.length === look.places('valve-sink').length;
+  const least = isWhole ? sinks.reduce((low, it) => (it.value < low.value ? it : low)) : null;
+  const known = made([moved, least], moved.value - (least?.value ?? 0));
+  return { ...known, marks: [least ? 'cut less the least sunk valve' : 'by the cut; sink of the valves left out'] };
+}
+
+const isVee = (look: Look): boolean => look.facts.engine?.layout === 'v';
+const NOT_A_VEE = 'not a V engine';
+
+function ports(look: Look): Known | null {
+  if (!isVee(look)) return unknown(NOT_A_VEE);
+  const [moved, face, bank] = [valueAt(look, 'head-drop', 'after'), faceLeanOf(look), bankLeanOf(look)];
+  if (!moved) return null;
+  if (!face) return unknown('measure how far the intake face leans from square to the deck');
+  const off = figureOf(look.either('face-removed'));
+  const corrected = off && bank ? dropMadeGood(off.value, { bankLean: bank.value, faceLean: face.value }) : 0;
+  const drop = portDrop(moved.value, { faceLean: face.value }) - corrected;
+  const marks = off ? [`after ${sayLength(look, off.value)} off the intake faces`] : [];
+  return { ...made([moved], drop), marks: [...face.marks, ...marks, 'up to about 0.005 in does no harm'] };
+}
+
+/** Drop of the ports that a cut of the faces has made good already. */
+function dropMadeGood(off: number, vee: Readonly<{ bankLean: number; faceLean: number }>): number {
+  const perUnit = intakeCorrection(UNIT, vee);
+  return perUnit === null || perUnit.face <= 0 ? 0 : portDrop(Math.round((off * UNIT) / perUnit.face), vee);
+}
+
+/** Large enough that a rounded slope is exact to far below a nanometre. */
+const UNIT = 1_000_000_000;
+
+function intake(look: Look, part: 'face' | 'bottom'): Known | null {
+  if (!isVee(look)) return unknown(NOT_A_VEE);
+  const moved = valueAt(look, 'head-drop', 'after');
+  if (!moved) return null;
+  const [bank, face] = [bankLeanOf(look), faceLeanOf(look)];
+  if (!bank || !face) {
+    return unknown(`measure: ${missing({ 'V angle (half of it)': bank, 'lean of the intake face': face }).join(', ')}`);
+  }
+  const vee = { bankLean: bank.value, faceLean: face.value };
+  const found = intakeCorrection(moved.value, vee);
+  if (!found) return unknown('faces lie level: milling cannot bring the ports together again');
+  const slope = intakeCorrection(UNIT, vee)?.[part] ?? 0;
+  const known = madeBy([[moved, slope / UNIT]], found[part]);
+  const note =
+    part === 'face' ? 'head side or manifold side, both heads cut alike' : 'only where it would touch the block';
+  return { ...known, marks: [...bank.marks, ...face.marks, note, ...unlike(look)] };
+}
+
+/** `the other head 30918 lost 0.0100 in, this one 0.0250 in`. */
+const otherWords = (look: Look, other: OtherCut, own: number): string =>
+  `the other head ${other.tag} lost ${sayLength(look, other.removed ?? 0)}, this one ${sayLength(look, own)}`;
+
+/** What unlike cuts do to a manifold; nothing when they are alike or not known. */
+function unlike(look: Look): string[] {
+  const difference = valueAt(look, 'pair-difference', 'after');
+  const most = look.high('pair-difference') ?? 0;
+  return difference && difference.value > most ? ['the heads are cut unlike: the manifold tips'] : [];
+}
+
+function pairDifference(look: Look): Known | null {
+  const own = valueAt(look, 'head-cut', 'after');
+  const { pair } = look.facts;
+  if (pair.length === 0) return unknown('no other head on this ticket');
+  if (!own) return null;
+  const measured = pair.filter((it) => it.removed !== null);
+  const open = pair.filter((it) => it.removed === null).map((it) => `cut of the other head ${it.tag} not known`);
+  if (measured.length === 0) return unknown(open.join('; '));
+  const apart = (it: OtherCut) => Math.abs(own.value - (it.removed ?? 0));
+  const worst = measured.reduce((most, it) => (apart(it) > apart(most) ? it : most));
+  const most = look.high('pair-difference') ?? 0;
+  const advice = apart(worst) > most ? ': cut both alike' : '';
+  const known = made([own], apart(worst));
+  return { ...known, marks: [`${otherWords(look, worst, own.value)}${advice}`, ...open] };
+}
+
+export const EFFECT_FORMULAS: Readonly<Record<string, Formula>> = {
+  'head-cut': headCut,
+  'head-drop': drop,
+  'cam-retard': (look) => retard(look, 'cam'),
+  'crank-retard': (look) => retard(look, 'crank'),
+  'pushrod-change': pushrods,
+  'valve-to-piston-left': pistonRoom,
+  'valve-to-piston-loss': pistonLoss,
+  'port-drop': ports,
+  'intake-face-cut': (look) => intake(look, 'face'),
+  'intake-bottom-cut': (look) => intake(look, 'bottom'),
+  'pair-difference': pairDifference,
+};

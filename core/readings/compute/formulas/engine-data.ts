@@ -1,0 +1,83 @@
+/**
+ * The engine's own data as the formulas of its volumes ask for it, and the words they share: what was read at this stage, what
+ * does not change with work, what the sheets say. Missing data is named, never taken as nothing.
+ */
+import type { Stage } from '../../../catalogue/compute/bench-table.ts';
+import { divideRounded } from '../../../kernel/units.ts';
+import { fromSheet, type Known, type Look, madeBy } from '../look.ts';
+
+/** A figure with a value; null for what is not known, even where it tells why. */
+export type Figure = Known & Readonly<{ value: number }>;
+
+/** A known figure, or null. */
+export const figureOf = (known: Known | null): Figure | null =>
+  known === null || known.value === null ? null : { ...known, value: known.value };
+
+/** A reading or a computed quantity with a value, at this stage or the one asked for. */
+export const valueAt = (look: Look, quantity: string, stage: Stage = look.place.stage): Figure | null =>
+  figureOf(look.value(quantity, { stage }));
+
+/** What was read at either stage, else what the sheet says. */
+export const dataOf = (look: Look, quantity: string): Figure | null => figureOf(look.figure(quantity));
+
+const WORDS_OF_SHEET = 'from the sheet';
+
+/**
+ * What work may change: a gasket, a bore, a deck. Before: as read, else by the sheet, else as it is after. After: as read, else as
+ * it was before, else by the sheet.
+ */
+export function changingAt(look: Look, quantity: string, words: string): Figure | null {
+  const [before, after] = [valueAt(look, quantity, 'before'), valueAt(look, quantity, 'after')];
+  const sheet = figureOf(look.targetKnown(quantity, `${words} ${WORDS_OF_SHEET}`));
+  return look.place.stage === 'before' ? (before ?? sheet ?? after) : (after ?? before ?? sheet);
+}
+
+/** Bore of this engine: as finished where it was bored, else as read or by a sheet. */
+export function boreOf(look: Look): Figure | null {
+  const finished =
+    look.place.stage === 'after' && look.facts.casting.kind === 'block'
+      ? meanOf(
+          look.all('bore', { stage: 'after', point: 'mid-x' }).map((it) => it.known),
+          'bore as finished, mean of all',
+        )
+      : null;
+  return (
+    figureOf(finished) ??
+    changingAt(look, 'cylinder-bore', 'bore') ??
+    sheetOf(look.facts.engine?.bore, 'bore of the engine by its sheet')
+  );
+}
+
+/** Stroke of this engine. */
+export const strokeOf = (look: Look): Figure | null =>
+  dataOf(look, 'stroke') ?? sheetOf(look.facts.engine?.stroke, 'stroke of the engine by its sheet');
+
+/** Lean of a bank from vertical, half the V angle. */
+export const bankLeanOf = (look: Look): Figure | null =>
+  dataOf(look, 'bank-lean') ?? sheetOf(look.facts.engine?.bankLean, 'bank lean by the sheet of the engine');
+
+/** Lean of the intake face from square to the deck. */
+export const faceLeanOf = (look: Look): Figure | null =>
+  dataOf(look, 'face-lean') ?? sheetOf(look.facts.engine?.faceLean, 'face lean by the sheet of the engine');
+
+const sheetOf = (value: number | null | undefined, words: string): Figure | null =>
+  value === null || value === undefined ? null : figureOf(fromSheet(value, words));
+
+/** Mean of figures; null for none. */
+export function meanOf(known: readonly Known[], ...marks: readonly string[]): Figure | null {
+  const figures = known.flatMap((it) => figureOf(it) ?? []);
+  if (figures.length === 0) return null;
+  const sum = figures.reduce((total, it) => total + BigInt(it.value), 0n);
+  const value = divideRounded(sum, BigInt(figures.length));
+  return figureOf(
+    madeBy(
+      figures.map((it) => [it, 1 / figures.length] as const),
+      value,
+      marks,
+    ),
+  );
+}
+
+/** What is named in a sentence when it is missing. */
+export const missing = (wanted: Readonly<Record<string, Known | null>>): string[] =>
+  Object.entries(wanted).flatMap(([words, known]) => (known?.value == null ? [words] : []));
