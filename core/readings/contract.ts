@@ -2,15 +2,17 @@
 import { z } from 'zod';
 import { command, query } from '../kernel/contract.ts';
 import type { Day } from '../kernel/days.ts';
-import type { LimitId, ReadingId, ToolId } from '../kernel/ids.ts';
+import type { ReadingId, ToolId } from '../kernel/ids.ts';
 import { UNIT_CODES } from '../kernel/measure-units.ts';
 import { DaySchema, idOf, MomentSchema, optionalWords, SeenVersion, words } from '../kernel/schemas.ts';
 import type { Tool } from './compute/model.ts';
-import type { LimitShown, Preview, Sheet, ShimChoices } from './compute/sheet-model.ts';
+import type { Preview, Sheet, ShimChoices } from './compute/sheet-model.ts';
 import { exportContract } from './contract/export.ts';
+import { limitsContract } from './contract/limits.ts';
+import { oversizeContract } from './contract/oversize.ts';
+import { surveysContract } from './contract/surveys.ts';
 
 const Stage = z.enum(['before', 'after']);
-const Side = z.enum(['I', 'E', 'any']);
 const UnitName = z.enum(UNIT_CODES);
 const ReadOn = z.enum(['bare_pocket', 'cup', 'cup_and_shim']);
 const TypedText = words(240, 'the reading');
@@ -47,29 +49,13 @@ export type TableListed = Readonly<{
   operation: string | null;
 }>;
 
-/** A limit in force for a casting. */
-export type LimitListed = LimitShown & Readonly<{ quantity: string; words: string; stage: 'before' | 'after' }>;
-
 export type ToolListed = Tool &
   Readonly<{ version: number; uncertaintyText: string; range: string; lastCheck: Day | null }>;
 
 const castingAndTable = { casting: idOf<'casting'>(), table: z.string().min(1).max(40) };
 
-const figures = {
-  low: optionalWords(20, 'the lower limit'),
-  high: optionalWords(20, 'the upper limit'),
-  target: optionalWords(20, 'the target'),
-  unit: UnitName,
-  side: Side.default('any'),
-  stage: Stage,
-  quantity: z.string().min(1).max(40),
-  /** The same figures in the other unit as the source prints them: kept, never used, compared. */
-  secondUnitText: optionalWords(80, 'the second unit'),
-  sourceTag: optionalWords(40, 'the tag'),
-  sourceWords: words(240, 'where the figure comes from'),
-};
-
 export const readingsContract = {
+  ...limitsContract,
   /** One table with everything the screen shows. */
   'readings/get-table': query({
     may: 'castings:see',
@@ -172,57 +158,6 @@ export const readingsContract = {
     }),
     output: z.custom<Readonly<{ shown: boolean }>>(),
   }),
-  /** A limit of the catalogue or a customer's written instruction. */
-  'limits/add-limit': command({
-    may: 'catalogue:edit',
-    input: z.strictObject({
-      ...figures,
-      for: z.enum(['shop', 'customer_instruction', 'engine_type', 'casting_type']),
-      castingType: idOf<'casting_type'>().nullable().default(null),
-      engineType: idOf<'engine_type'>().nullable().default(null),
-      ticket: idOf<'ticket'>().nullable().default(null),
-      casting: idOf<'casting'>().nullable().default(null),
-      material: z.enum(['iron_grey', 'iron_ductile', 'steel', 'aluminium', 'other']).nullable().default(null),
-      from: DaySchema.nullable().default(null),
-      replaces: idOf<'limit_row'>().nullable().default(null),
-    }),
-    output: z.custom<Readonly<{ limit: LimitId; warnings: readonly string[] }>>(),
-  }),
-  /** A limit for this job only, by counter or machinist; not checked until a second person checks it. */
-  'limits/add-job-limit': command({
-    may: 'floor:work',
-    input: z.strictObject({
-      ...figures,
-      casting: idOf<'casting'>(),
-      /** The customer wrote it: an instruction, and not data of the engine. */
-      customerWrote: z.boolean().default(false),
-    }),
-    output: z.custom<Readonly<{ limit: LimitId; warnings: readonly string[] }>>(),
-  }),
-  /** What judges this casting, with sources. */
-  'limits/list-resolved': query({
-    may: 'castings:see',
-    input: z.strictObject({ casting: idOf<'casting'>() }),
-    output: z.custom<readonly LimitListed[]>(),
-  }),
-  /** Limits of the catalogue that count for a casting type today: its own, those of its engine and of the shop. */
-  'limits/list-catalogue': query({
-    may: 'catalogue:see',
-    input: z.strictObject({ castingType: idOf<'casting_type'>() }),
-    output: z.custom<readonly LimitListed[]>(),
-  }),
-  /** A second person has compared the figure with its source. */
-  'limits/check-limit': command({
-    may: 'floor:work',
-    input: z.strictObject({ limit: idOf<'limit_row'>(), words: optionalWords(160, 'the words') }),
-    output: z.custom<Readonly<{ limit: LimitId }>>(),
-  }),
-  /** A lead takes another limit for this casting, with a reason that is printed. */
-  'limits/choose-limit': command({
-    may: 'leads:decide',
-    input: z.strictObject({ casting: idOf<'casting'>(), limit: idOf<'limit_row'>(), why: words(240, 'why') }),
-    output: z.custom<Readonly<{ limit: LimitId }>>(),
-  }),
   'tools/add-tool': command({
     may: 'catalogue:edit',
     input: z.strictObject({
@@ -263,4 +198,6 @@ export const readingsContract = {
     output: z.custom<readonly ToolListed[]>(),
   }),
   ...exportContract,
+  ...surveysContract,
+  ...oversizeContract,
 } as const;

@@ -20,9 +20,7 @@ export function resolveLimit(
   limits: readonly Limit[],
   choices: readonly LimitChoice[],
 ): ResolvedLimit | null {
-  const replaced = new Set(limits.map((limit) => limit.replaces));
-  const fitting = limits.filter((limit) => fits(limit, asked) && !replaced.has(limit.id));
-  const ordered = fitting.toSorted(byRank);
+  const ordered = listFitting(asked, limits);
   const choice = choices.findLast((it) => isSame(it, asked));
   const chosen = choice && limits.find((limit) => limit.id === choice.limit);
   const limit = chosen ?? ordered[0];
@@ -33,6 +31,12 @@ export function resolveLimit(
     setAside: customers && limit.forWhat !== 'customer_instruction' && differs(customers, limit) ? customers : null,
     chosen: choice && chosen ? { reason: choice.reason, by: choice.by } : null,
   };
+}
+
+/** Every limit that could judge this, in the order they come; those that another one replaced are left out. */
+export function listFitting(asked: Asked, limits: readonly Limit[]): Limit[] {
+  const replaced = new Set(limits.map((limit) => limit.replaces));
+  return limits.filter((limit) => fits(limit, asked) && !replaced.has(limit.id)).toSorted(byRank);
 }
 
 const isSame = (it: Pick<LimitChoice, 'quantity' | 'stage' | 'side'>, asked: Asked): boolean =>

@@ -6,9 +6,10 @@ import type { LimitId } from '../../kernel/ids.ts';
 import { unitShape } from '../../kernel/measure-units.ts';
 import { openBench } from '../compute/bench.ts';
 import { limitText, showLimit } from '../compute/limit-words.ts';
+import { listInForce, NOBODY } from '../compute/limits-in-force.ts';
 import type { Limit } from '../compute/model.ts';
 import { type LimitTyped, readLimit } from '../compute/typed-limit.ts';
-import type { LimitListed, readingsContract } from '../contract.ts';
+import type { readingsContract } from '../contract.ts';
 import { readFacts } from '../store/facts.ts';
 import { findQuantityRow } from '../store/known.ts';
 import * as store from '../store/limits.ts';
@@ -122,22 +123,12 @@ export const limitHandlers: Pick<
   },
   'limits/list-resolved': {
     run({ casting }, { db, today }) {
-      const bench = openBench(readFacts(db, casting, today));
-      const listed: LimitListed[] = [];
-      for (const quantity of bench.facts.quantities) {
-        for (const stage of ['before', 'after'] as const) {
-          const found = (['I', 'E'] as const).flatMap((side) => {
-            const resolved = bench.limit(quantity.code, stage, side);
-            return resolved ? [{ side, resolved }] : [];
-          });
-          const isOne = new Set(found.map(({ resolved }) => resolved.limit.id)).size === 1;
-          const shown = isOne && found[0] ? [{ side: 'any' as const, resolved: found[0].resolved }] : found;
-          for (const { side, resolved } of shown) {
-            listed.push({ ...showLimit(resolved, side), quantity: quantity.code, words: quantity.words, stage });
-          }
-        }
-      }
-      return listed;
+      const { facts, ...bench } = openBench(readFacts(db, casting, today));
+      const people = store.readLimitPeople(
+        db,
+        facts.limits.map((limit) => limit.id),
+      );
+      return listInForce(facts, bench.limit, (id) => people.get(id) ?? NOBODY);
     },
   },
   'limits/list-catalogue': {

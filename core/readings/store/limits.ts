@@ -98,6 +98,33 @@ export function findLimit(db: ReadDb, id: LimitId): (Limit & { typedBy: number |
   return row && { ...asLimit(row), typedBy: row.created_by };
 }
 
+/** Who typed each limit and who compared it with its source last, by initials; empty where the program brought it. */
+export function readLimitPeople(
+  db: ReadDb,
+  ids: readonly LimitId[],
+): ReadonlyMap<LimitId, Readonly<{ typedBy: string; checkedBy: string }>> {
+  const typed = db.all(
+    db.q
+      .selectFrom('limit_row as l')
+      .leftJoin('staff as s', 's.id', 'l.created_by')
+      .select(['l.id', 's.initials'])
+      .where('l.id', 'in', [...ids]),
+  );
+  const checked = new Map(
+    db
+      .all(
+        db.q
+          .selectFrom('limit_check as c')
+          .innerJoin('staff as s', 's.id', 'c.created_by')
+          .select(['c.limit_row_id', 's.initials'])
+          .where('c.limit_row_id', 'in', [...ids])
+          .orderBy('c.id'),
+      )
+      .map((row) => [row.limit_row_id, row.initials]),
+  );
+  return new Map(typed.map((row) => [row.id, { typedBy: row.initials ?? '', checkedBy: checked.get(row.id) ?? '' }]));
+}
+
 function asLimit(row: LimitSql): Limit {
   if (!isUnitCode(row.unit)) throw new RangeError(`no such unit is known: ${row.unit}`);
   return {

@@ -174,6 +174,32 @@ describe('limits/list-resolved', () => {
     expect(margins.map((it) => it.side)).toEqual(['I', 'E']);
     expect(limits.every((it) => it.source.length > 0)).toBe(true);
   });
+
+  it('says who typed and who checked a limit, and what a lead could take instead', async () => {
+    const shop = await startMeasuring();
+    const figures = { quantity: 'margin', stage: 'after', side: 'I', unit: 'in', sourceWords: 'cam card' } as const;
+    const { limit } = await shop.send(
+      'limits/add-job-limit',
+      { ...figures, low: '0.040', casting: shop.casting },
+      { as: 'DK' },
+    );
+    await shop.send('limits/check-limit', { limit }, { as: 'BL' });
+    const listed = async () => {
+      const limits = await shop.send('limits/list-resolved', { casting: shop.casting }, { as: 'DK' });
+      return limits.find((it) => it.quantity === 'margin' && it.side === 'I');
+    };
+    const before = await listed();
+    const other = before?.others.find((it) => it.id !== limit && it.forWhat === 'shop')?.id as never;
+
+    expect([before, ...(before?.others ?? [])].find((it) => it?.id === limit)).toMatchObject({
+      typedBy: 'DK',
+      checkedBy: 'BL',
+    });
+
+    await shop.send('limits/choose-limit', { casting: shop.casting, limit: other, why: 'thin valves' }, { as: 'BL' });
+
+    expect((await listed())?.id).toBe(other);
+  });
 });
 
 describe('limits/list-catalogue', () => {
