@@ -4,7 +4,9 @@ import { readingsContract } from './contract.ts';
 import { correctionHandlers } from './handlers/corrections.ts';
 import { exportHandlers } from './handlers/exports.ts';
 import { limitHandlers } from './handlers/limits.ts';
+import { oversizeHandlers } from './handlers/oversize.ts';
 import { readingHandlers } from './handlers/readings.ts';
+import { surveyHandlers } from './handlers/surveys.ts';
 import { tableHandlers } from './handlers/tables.ts';
 import { toolHandlers } from './handlers/tools.ts';
 
@@ -15,4 +17,6 @@ export const readings = implement(readingsContract, {
   ...limitHandlers,
   ...toolHandlers,
   ...exportHandlers,
+  ...surveyHandlers,
+  ...oversizeHandlers,
 });

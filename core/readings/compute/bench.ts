@@ -78,7 +78,9 @@ export function openBench(facts: Facts): Bench {
       const { material } = facts.casting;
       const own = resolveLimit({ quantity, stage, side, material }, words.limitsOf(quantity), facts.choices);
       const like = quantities.get(quantity)?.judgedAs ?? null;
-      return own ?? (like === null || like === quantity ? null : limit(like, 'after', side));
+      return (
+        own ?? (like === null || like === quantity ? null : (limit(like, 'after', side) ?? limit(like, 'before', side)))
+      );
     },
   );
 

@@ -3,7 +3,7 @@
  * Values are nanometres; texts are in the unit of the answer unless they carry a mark.
  */
 import type { SpotId } from '../../kernel/ids.ts';
-import type { VerdictName } from './model.ts';
+import type { Direction, VerdictName } from './model.ts';
 
 /** The bar centred on the worn hole, or kept on the centre the bore was made on. */
 export type OversizeRule = 'centred' | 'original';
@@ -25,6 +25,8 @@ export type OversizeFigure = Readonly<{
 export type OversizeVerdict = Readonly<{
   /** pass: cleans up and nothing is against it; fail: it must not be taken; else nobody can say yet. */
   name: VerdictName;
+  /** under: the size is not enough, or too little would be left; over: the bore would be too big. Null where nothing fails. */
+  direction: Direction | null;
   /** In two or three words: `cleans up`, `not enough`, `bore too big`, `wall too thin`, `not all read`, `too close`. */
   words: string;
   /** A whole sentence with the figures that decide. */

@@ -30,8 +30,16 @@ export const BLOCK: readonly Quantity[] = [
     fine: true,
     signed: true,
     derived: 'liner-would-stand',
+    judgedAs: 'liner-protrusion',
   }),
-  quantity('liner-place', 'liner stands', { ...cylinder, ...tall, fine: true, signed: true, points: ROUND_A_LINER }),
+  quantity('liner-place', 'liner stands', {
+    ...cylinder,
+    ...tall,
+    fine: true,
+    signed: true,
+    points: ROUND_A_LINER,
+    judgedAs: 'liner-protrusion',
+  }),
   quantity('liner-protrusion', 'liner stands, worst', {
     ...cylinder,
     ...tall,

@@ -74,6 +74,7 @@ export const BORES: readonly Quantity[] = [
   quantity('wall-left', 'wall left at the size wanted', {
     ...cylinder,
     derived: 'wall-left',
+    judgedAs: 'wall-thickness',
     over: 'too thick',
     under: 'too thin',
   }),
