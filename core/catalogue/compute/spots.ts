@@ -7,7 +7,7 @@
 type Counts = Readonly<Partial<Record<string, number>>>;
 type Side = 'I' | 'E';
 export type DescribedSpot = Readonly<{
-  kind: 'valve' | 'port' | 'cylinder' | 'chamber' | 'main' | 'journal' | 'deck_corner';
+  kind: 'valve' | 'port' | 'cylinder' | 'chamber' | 'cam_journal' | 'main' | 'journal' | 'deck_corner';
   label: string;
   benchOrder: number;
   row: number;
@@ -32,7 +32,8 @@ export function spotsFromCounts(kind: string, counts: Counts): DescribedSpot[] {
   const cylinders = counts.cylinders ?? 0;
   if (kind === 'head') {
     const valves = valveSpots(cylinders, counts);
-    return [...valves, ...missingPorts(valves), ...numbered('chamber', counts.chambers ?? 0), ...deckCorners()];
+    const chambers = numbered('chamber', counts.chambers ?? 0);
+    return [...valves, ...missingPorts(valves), ...chambers, ...camJournals(counts), ...deckCorners()];
   }
   if (kind === 'block') {
     const corners = counts.decks === 2 ? bankCorners() : deckCorners();
@@ -48,7 +49,9 @@ export function spotsFromCounts(kind: string, counts: Counts): DescribedSpot[] {
  * `1I`, `1E`. A type that names a port of its own (a siamesed one, for two cylinders) is left as it is.
  */
 export function missingPorts(
-  spots: readonly Readonly<Pick<DescribedSpot, 'benchOrder' | 'row' | 'bank' | 'cylinder' | 'side'> & { kind: string }>[],
+  spots: readonly Readonly<
+    Pick<DescribedSpot, 'benchOrder' | 'row' | 'bank' | 'cylinder' | 'side'> & { kind: string }
+  >[],
 ): DescribedSpot[] {
   if (spots.some((spot) => spot.kind === 'port')) return [];
   const valves = spots
@@ -89,6 +92,14 @@ const bankCorners = (): DescribedSpot[] =>
       bank,
     })),
   );
+
+/** Bores of the camshafts of a head: one row, or one for each side. */
+function camJournals({ cam_journals: journals = 0, camshafts = 1 }: Counts): DescribedSpot[] {
+  if (camshafts !== 2 || journals % 2 !== 0) return numbered('cam_journal', journals, 'J', false);
+  return (['I', 'E'] as const).flatMap((side, index) =>
+    numbered('cam_journal', journals / 2, `J${side}`, false).map((spot) => ({ ...spot, row: index + 1, side })),
+  );
+}
 
 function valveSpots(cylinders: number, counts: Counts): DescribedSpot[] {
   const intake = counts.intake_valves ?? 0;

@@ -6,6 +6,7 @@ import { engineLabel } from '../../catalogue/compute/spot-labels.ts';
 import type { Handlers, QueryCtx } from '../../host/implement.ts';
 import { formatDayTime } from '../../kernel/format.ts';
 import type { CastingId } from '../../kernel/ids.ts';
+import { bowAdvice, bowOf } from '../../readings/compute/bow.ts';
 import type { NeededReading } from '../../readings/compute/needed.ts';
 import { readNeeded } from '../../readings/store/needed.ts';
 import { getShop, settingsOf } from '../../shop/store.ts';
@@ -16,7 +17,6 @@ import { FACT_WORDS, HOLD_WORDS, TICKED_FACTS } from '../../state/compute/words.
 import type { BenchSchema, OperationRow } from '../../state/contract.ts';
 import { readTicketNow } from '../../state/store/load-facts.ts';
 import { placeWords, promiseView, warningsOf } from '../compute/bench-words.ts';
-import { bowAdvice, bowOf } from '../compute/bow.ts';
 import { operationViews } from '../compute/operation-view.ts';
 import type { floorContract } from '../contract.ts';
 import * as store from '../store/bench.ts';
@@ -49,7 +49,7 @@ function pageOf(ctx: QueryCtx, head: store.BenchHead, now: TicketNow): Page {
     live.map((o) => o.id),
     today,
   );
-  const tables = store.listTableRows(db, head.kind);
+  const tables = store.listTableRows(db, head);
   const operations = operationViews(
     {
       now,

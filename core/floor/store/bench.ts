@@ -85,8 +85,11 @@ export const listNames = (db: ReadDb): ReadonlyMap<number, Readonly<{ initials: 
       .map((row) => [row.id, { initials: row.initials, name: row.name }]),
   );
 
-/** Bench tables of a kind of casting with the operation and the quantities they are for. */
-export const listTableRows = (db: ReadDb, kind: BenchHead['kind']) =>
+/** Bench tables of a casting with the operation and the quantities they are for; none whose places its type has not. */
+export const listTableRows = (
+  db: ReadDb,
+  { kind, casting_type_id: type }: Pick<BenchHead, 'kind' | 'casting_type_id'>,
+) =>
   db.all(
     db.q
       .selectFrom('bench_table as t')
@@ -95,6 +98,12 @@ export const listTableRows = (db: ReadDb, kind: BenchHead['kind']) =>
       .leftJoin('operation_kind as k', 'k.id', 't.operation_kind_id')
       .select(['t.code', 't.words', 'k.code as operation', 'q.code as quantity'])
       .where('t.casting_kind', '=', kind)
+      .where((eb) =>
+        eb.or([
+          eb('t.spot_kind', 'is', null),
+          eb('t.spot_kind', 'in', eb.selectFrom('spot').select('kind').where('casting_type_id', '=', type)),
+        ]),
+      )
       .orderBy('t.id')
       .orderBy('r.position'),
   );

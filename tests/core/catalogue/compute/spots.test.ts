@@ -44,6 +44,22 @@ describe('spotsFromCounts', () => {
     expect(new Set(corners.map((s) => `${s.row}/${s.benchOrder}`)).size).toBe(8);
   });
 
+  it('gives a head the bores of its camshafts, a row for each side where there are two (common practice, no source)', () => {
+    const journals = (counts: Record<string, number>) =>
+      spotsFromCounts('head', counts)
+        .filter((s) => s.kind === 'cam_journal')
+        .map((s) => `${s.row} ${s.label} ${s.side ?? '-'}`);
+
+    expect(journals({ cylinders: 2, camshafts: 1, cam_journals: 3 })).toEqual(['1 J1 -', '1 J2 -', '1 J3 -']);
+    expect(journals({ cylinders: 2, camshafts: 2, cam_journals: 4 })).toEqual([
+      '1 JI1 I',
+      '1 JI2 I',
+      '2 JE1 E',
+      '2 JE2 E',
+    ]);
+    expect(journals({ cylinders: 2, camshafts: 0 })).toEqual([]);
+  });
+
   it('gives nothing to a casting without places', () => {
     expect(spotsFromCounts('flywheel', {})).toEqual([]);
   });
