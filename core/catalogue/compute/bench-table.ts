@@ -20,6 +20,8 @@ export type BenchTable = Readonly<{
   operation: string | null;
   /** Cautions and the like, said on screen and paper. In code only, found by the table's code. */
   notes?: readonly string[];
+  /** Kept off papers and out of what a signature freezes: plans, and rows that stand in other tables too. In code only. */
+  offPaper?: true;
   rows: readonly BenchRow[];
 }>;
 

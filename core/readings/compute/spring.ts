@@ -54,6 +54,21 @@ export function rateOf(spring: Spring, height?: number): MicronewtonsPerMetre | 
   return divideRounded(rise, BigInt(upper.height - lower.height)) as MicronewtonsPerMetre;
 }
 
+/**
+ * Why two printed loads can hardly be of one valve spring; null when they may.
+ *
+ * A valve spring grows stronger as it is pressed, and stands far taller free than not at all: one whose line reaches no load
+ * only past twice its seat height has a slip in one of its loads (common practice, no source; the case is TM 9-4940-549-14&P).
+ */
+export function implausibleOf(spring: Spring): string | null {
+  const rate = rateOf(spring);
+  const [seat] = spring.points;
+  if (rate === null || !seat) return null;
+  if (rate <= 0) return 'the load does not grow as the spring gets shorter';
+  const isFlat = BigInt(seat.load) * 1_000_000_000n > BigInt(rate) * BigInt(seat.height);
+  return isFlat ? 'so weak a rate would need a spring of more than twice its seat height' : null;
+}
+
 /** What an uncertainty of the height makes of the load. */
 export function loadUncertainty(spring: Spring, height: number, uncertainty: number | null): number | null {
   const rate = rateOf(spring, height);

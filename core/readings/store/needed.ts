@@ -1,5 +1,6 @@
 /** Gathers what the operations of a casting want to know, and the sheets that hold what was read. */
 import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
+import { isOnPaper } from '../../catalogue/compute/bench-tables.ts';
 import type { ReadDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
 import type { CastingId, OperationId, SpotId } from '../../kernel/ids.ts';
@@ -27,10 +28,11 @@ export function readNeeded(
   return listNeeded(openBench(facts), listWanting(db, operations), listTables(db, facts));
 }
 
-/** Every table of the casting in which something was read or marked, judged: what a signature freezes and paper prints. */
+/** Every table of the casting that is for paper and in which something was read or marked, judged: what a signature freezes and paper prints. */
 export function readSheets(db: ReadDb, casting: CastingId, today: Day): Sheet[] {
   const facts = readFacts(db, casting, today);
   return listTables(db, facts)
+    .filter((table) => isOnPaper(table.code))
     .map((table) => composeSheet(facts, table))
     .filter((sheet) => sheet.rows.some((row) => row.cells.some((cell) => cell.reading !== null)));
 }

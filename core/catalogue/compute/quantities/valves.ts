@@ -1,5 +1,5 @@
-/** Guides, valves, seats and the vacuum that proves them. */
-import { bothSides, fine, gap, type Quantity, quantity, tall, valve } from '../quantity.ts';
+/** Guides and the stems that run in them, with the fits of guide and seat insert. */
+import { bothSides, fine, gap, type Quantity, quantity, tall, valve, word } from '../quantity.ts';
 
 export const VALVES: readonly Quantity[] = [
   quantity('guide-id', 'guide inside', {
@@ -16,7 +16,18 @@ export const VALVES: readonly Quantity[] = [
   }),
   quantity('stem', 'valve stem', { ...bothSides, ...fine }),
   quantity('guide-clearance', 'stem in guide', { ...bothSides, ...gap, derived: 'guide-clearance' }),
-  quantity('bell-mouth', 'bell-mouth of guide', { ...valve, fine: true, derived: 'bell-mouth' }),
+  quantity('bell-mouth', 'bell-mouth of guide', { ...valve, fine: true, over: 'too much', derived: 'bell-mouth' }),
+  quantity('rock-swing', 'stem rocks, full side swing', { ...valve, fine: true, over: 'too much' }),
+  quantity('rock-reach', 'gauge beyond the guide', { ...valve, over: 'too far', under: 'too near' }),
+  quantity('guide-length', 'guide length', { ...valve, over: 'too long', under: 'too short' }),
+  quantity('rock-clearance', 'stem in guide, by rocking', { ...bothSides, ...gap, derived: 'rock-clearance' }),
+  quantity('stem-unworn', 'valve stem, unworn part', { ...bothSides, ...fine }),
+  quantity('stem-wear', 'stem wear', { ...bothSides, fine: true, signed: true, over: 'worn', derived: 'stem-wear' }),
+  quantity('valve-parts', 'to renew: valve, guide, seat', {
+    ...valve,
+    ...word,
+    choices: ['V', 'G', 'S', 'VG', 'VS', 'GS', 'VGS', 'none'],
+  }),
   quantity('guide-bore-in-head', 'hole for guide', { ...valve, ...fine }),
   quantity('guide-od', 'guide outside', { ...valve, ...fine }),
   quantity('guide-interference', 'guide fit', { ...valve, ...gap, derived: 'guide-interference', signed: true }),
@@ -27,24 +38,4 @@ export const VALVES: readonly Quantity[] = [
   quantity('counterbore-depth', 'counterbore depth', { ...valve, over: 'too deep', under: 'too shallow' }),
   quantity('insert-od', 'seat insert', { ...bothSides, ...fine }),
   quantity('insert-interference', 'insert fit', { ...valve, ...gap, derived: 'insert-interference', signed: true }),
-  quantity('seat-angle', 'seat angle', { ...bothSides, family: 'angle' }),
-  quantity('seat-width', 'seat width', { ...bothSides, over: 'too wide', under: 'too narrow' }),
-  quantity('seat-runout', 'seat runout', { ...valve, fine: true, over: 'too much' }),
-  quantity('tip-height', 'stem tip height', { ...valve, ...tall }),
-  quantity('margin', 'margin', { ...bothSides, over: 'too thick', under: 'too thin' }),
-  quantity('face-runout', 'face runout', { ...valve, fine: true, over: 'too much' }),
-  quantity('tip-removed', 'taken off the tip', { ...valve, over: 'too much' }),
-  quantity('recession', 'recession', { ...bothSides, signed: true, over: 'too deep', under: 'too proud' }),
-  quantity('pocket-depth', 'spring pocket', { ...valve, over: 'too deep', under: 'too shallow' }),
-  quantity('lash', 'lash', { ...bothSides, over: 'too much', under: 'not enough' }),
-  quantity('lash-shim', 'lash shim', valve),
-  quantity('vacuum-start', 'vacuum, start', { ...valve, family: 'pressure', unit: 'inHg' }),
-  quantity('vacuum-end', 'vacuum, after 10 s', { ...valve, family: 'pressure', unit: 'inHg' }),
-  quantity('vacuum-hold', 'vacuum, fall in 10 s', {
-    ...valve,
-    family: 'pressure',
-    unit: 'inHg',
-    derived: 'vacuum-fall',
-    over: 'falls too fast',
-  }),
 ];

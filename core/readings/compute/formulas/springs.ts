@@ -2,42 +2,29 @@
 import { divideRounded } from '../../../kernel/units.ts';
 import { heightForShims } from '../height.ts';
 import { type Known, type Look, made, unknown } from '../look.ts';
-import { chooseShims, readStack } from '../shims.ts';
-import { bindClearance, greatestLift, loadAt, loadUncertainty, rateOf, sealClearance, springOf } from '../spring.ts';
-import { difference, type Formula } from './formula.ts';
-
-/** The spring under this valve: its own tested line where there is one, else the sheet's figures. */
-function springHere(look: Look) {
-  const heights = [look.target('spring-height-1'), look.target('spring-height-2')] as const;
-  const tested = ([1, 2] as const).flatMap((n) => {
-    const load = look.value(`spring-load-${n}`, { stage: 'after' })?.value ?? null;
-    const height = look.value(`spring-height-${n}`, { stage: 'after' })?.value ?? heights[n - 1] ?? null;
-    return load === null || height === null ? [] : [{ height, load }];
-  });
-  const own = springOf(tested, true);
-  if (own) return own;
-  const sheet = ([1, 2] as const).flatMap((n) => {
-    const [load, height] = [look.target(`spring-load-${n}`), heights[n - 1] ?? null];
-    return load === null || height === null ? [] : [{ height, load }];
-  });
-  return springOf(sheet, false);
-}
-
-const NOMINAL_SPRING = 'calculated, nominal spring';
-const OWN_SPRING = 'calculated, this spring as tested';
+import { chooseShims, readStack, type ShimTask } from '../shims.ts';
+import { bindClearance, greatestLift, sealClearance } from '../spring.ts';
+import { difference, type Formula, range } from './formula.ts';
+import { loadHere, rateHere, sheetSpring, springHere, wholeSpring } from './spring-here.ts';
 
 /** Load at a height that is itself known. */
-function loadFrom(look: Look, height: Known | null): Known | null {
+export function loadFrom(look: Look, height: Known | null): Known | null {
+  if (height?.value == null) return null;
   const spring = springHere(look);
-  if (!spring || height?.value == null) return null;
-  const load = loadAt(spring, height.value);
+  if (!spring) return null;
+  if ('missing' in spring) return unknown(spring.missing);
+  const load = loadHere(spring, height.value);
   if (load === null) return unknown('shorter than the spring was ever measured: no load claimed');
-  const uncertainty = loadUncertainty(spring, height.value, height.uncertainty);
-  return { ...made([height], load, [spring.tested ? OWN_SPRING : NOMINAL_SPRING]), uncertainty };
+  const rate = rateHere(spring, height.value);
+  const doubt =
+    height.uncertainty === null || rate === null
+      ? null
+      : Math.abs(divideRounded(BigInt(rate) * BigInt(height.uncertainty), 1_000_000_000n));
+  return { ...made([height], load, spring.marks), uncertainty: doubt };
 }
 
 /** The height the shims must make good, all old shims out. */
-function heightToShim(look: Look): Known | null {
+export function heightToShim(look: Look): Known | null {
   const read = look.value('installed-height', { stage: 'before' });
   if (read?.value == null) return null;
   const cup = look.either('cup-thickness');
@@ -52,14 +39,18 @@ function heightToShim(look: Look): Known | null {
   return made([read, cup, old], found.height, found.note === null ? [] : [found.note]);
 }
 
-/** The best stack for this valve, or null when the height or the target is not known. */
-export function shimTaskOf(look: Look) {
-  const height = heightToShim(look)?.value ?? null;
+/**
+ * What the choice of shims starts from, or null when the height or the target is not known.
+ *
+ * @param from another height than the one read: what cutting would make of it
+ */
+export function shimTaskOf(look: Look, from: Known | null = heightToShim(look)): ShimTask | null {
+  const height = from?.value ?? null;
   const target = look.target('height-with-shim') ?? look.target('installed-height');
   const stock = look.stock();
   if (height === null || target === null || stock === null) return null;
-  const spring = springHere(look);
-  return { height, target, stock, ...(spring && { loadAt: (at: number) => loadAt(spring, at) }) };
+  const spring = wholeSpring(look);
+  return { height, target, stock, ...(spring && { loadAt: (at: number) => loadHere(spring, at) }) };
 }
 
 function heightWithShim(look: Look): Known | null {
@@ -78,18 +69,24 @@ function heightWithShim(look: Look): Known | null {
   return { ...made([before], chooseShims(task).height), planned: true };
 }
 
-const openHeight = (look: Look): Known | null => difference(look.value('height-with-shim'), look.lift());
+/** Read, of the sheet, or as thick as all its coils of wire together. */
+function solidHeight(look: Look): Known | null {
+  const known = look.either('solid-height') ?? look.targetKnown('solid-height', 'solid height from the sheet');
+  if (known) return known;
+  const [wire, coils] = [look.figure('wire-diameter'), look.figure('total-coils')];
+  if (wire?.value == null || coils?.value == null) return null;
+  const value = divideRounded(BigInt(wire.value) * BigInt(coils.value), 10_000n);
+  return { ...made([wire, coils], value, ['solid height from coils and wire, not measured']), uncertainty: null };
+}
 
 function coilBind(look: Look): Known | null {
-  const [height, lift] = [look.value('height-with-shim'), look.lift()];
-  const solid = look.either('solid-height') ?? look.targetKnown('solid-height', 'solid height from the sheet');
+  const [height, lift, solid] = [look.value('height-with-shim'), look.lift(), solidHeight(look)];
   if (height?.value == null || lift?.value == null || solid?.value == null) return null;
   return made([height, lift, solid], bindClearance(height.value, lift.value, solid.value));
 }
 
 function mostLift(look: Look): Known | null {
-  const height = look.value('height-with-shim');
-  const solid = look.either('solid-height') ?? look.targetKnown('solid-height', 'solid height from the sheet');
+  const [height, solid] = [look.value('height-with-shim'), solidHeight(look)];
   const margin = look.low('coil-bind-clearance');
   if (height?.value == null || solid?.value == null || margin === null) return null;
   return made([height, solid], greatestLift(height.value, solid.value, margin));
@@ -102,45 +99,83 @@ function sealRoom(look: Look): Known | null {
   return made([gap, lift], sealClearance(gap.value, lift.value));
 }
 
+/** What the sheet wants at a height: of the pair, unless the inner spring was tested by itself. */
+function wantedLoad(look: Look, height: number): number | null {
+  const outer = sheetSpring(look);
+  const printed = look.target('spring-load-1');
+  const at = outer
+    ? loadHere({ outer, inner: null, marks: [] }, height)
+    : height === look.target('spring-height-1')
+      ? printed
+      : null;
+  const inner = sheetSpring(look, 'inner');
+  const step = look.figure('inner-step')?.value ?? null;
+  const isApart = look.value('inner-load-1', { stage: 'after' })?.value != null;
+  if (!inner || isApart) return at;
+  const more = step === null ? null : loadHere({ outer: inner, inner: null, marks: [] }, height - step);
+  return at === null || more === null ? null : at + more;
+}
+
+/** A part of a whole in ten-thousandths. */
+const shareOf = (part: number, whole: number): number => divideRounded(BigInt(part) * 10_000n, BigInt(whole));
+
 /** Tested load as a share of the sheet's load at the same height. */
 function strength(look: Look): Known | null {
   const load = look.value('spring-load-1', { stage: 'after' });
-  const [h1, h2] = [look.target('spring-height-1'), look.target('spring-height-2')];
-  const [f1, f2] = [look.target('spring-load-1'), look.target('spring-load-2')];
-  if (load?.value == null || h1 === null || f1 === null) return null;
-  const height = look.value('spring-height-1', { stage: 'after' })?.value ?? h1;
-  const sheet =
-    h2 === null || f2 === null
-      ? null
-      : springOf(
-          [
-            { height: h1, load: f1 },
-            { height: h2, load: f2 },
-          ],
-          false,
-        );
-  const wanted = height === h1 ? f1 : sheet && loadAt(sheet, height);
+  const height = look.value('spring-height-1', { stage: 'after' })?.value ?? look.target('spring-height-1');
+  if (load?.value == null || height === null) return null;
+  const wanted = wantedLoad(look, height);
   if (!wanted || wanted <= 0) return null;
-  const share = (part: number) => divideRounded(BigInt(part) * 10_000n, BigInt(wanted));
   return {
-    ...made([load], share(load.value)),
-    uncertainty: load.uncertainty === null ? null : share(load.uncertainty),
+    ...made([load], shareOf(load.value, wanted)),
+    uncertainty: load.uncertainty === null ? null : shareOf(load.uncertainty, wanted),
   };
 }
 
-function rate(look: Look): Known | null {
-  const spring = springHere(look);
-  const value = spring && rateOf(spring);
-  return value == null ? null : made([], value, [spring?.tested ? OWN_SPRING : NOMINAL_SPRING]);
+/** Springs of one head by their strength, or by their load where the sheet has none; weakest and strongest are compared. */
+const setOf = (look: Look): readonly Known[] => {
+  const [shares, loads] = (['spring-strength', 'spring-load-1'] as const).map((quantity) =>
+    look.all(quantity, { stage: 'after' }).map((it) => it.known),
+  );
+  return shares && shares.length === loads?.length ? shares : (loads ?? []);
+};
+
+function match(look: Look): Known | null {
+  const set = setOf(look);
+  const most = Math.max(...set.map((it) => it.value ?? 0));
+  const quantities = ['spring-strength', 'spring-load-1'] as const;
+  const here = quantities.map((it) => look.value(it, { stage: 'after' })).find((it) => it !== null && set.includes(it));
+  return here?.value == null || set.length < 2 || most <= 0 ? null : made([here], shareOf(here.value, most));
 }
+
+function weakestOfSet(look: Look): Known | null {
+  const set = setOf(look);
+  const values = set.flatMap((it) => it.value ?? []);
+  const most = Math.max(...values);
+  return values.length < 2 || most <= 0 ? null : made(set, shareOf(Math.min(...values), most));
+}
+
+function rate(look: Look): Known | null {
+  const spring = wholeSpring(look);
+  const value = spring && rateHere(spring);
+  return value == null ? null : made([], value, spring?.marks);
+}
+
+const allOf = (look: Look, quantity: string): readonly Known[] =>
+  look.all(quantity, { stage: 'after' }).map((it) => it.known);
 
 export const SPRING_FORMULAS: Readonly<Record<string, Formula>> = {
   'height-with-shim': heightWithShim,
+  'open-height': (look) => difference(look.value('height-with-shim'), look.lift()),
   'seat-load': (look) => loadFrom(look, look.value('height-with-shim')),
-  'open-load': (look) => loadFrom(look, openHeight(look)),
+  'open-load': (look) => loadFrom(look, look.value('open-height')),
   'coil-bind-clearance': coilBind,
   'greatest-lift': mostLift,
   'seal-clearance': sealRoom,
   'spring-strength': strength,
+  'spring-match': match,
+  'spring-set': weakestOfSet,
   'spring-rate': rate,
+  'height-spread': (look) => range(allOf(look, 'height-with-shim')),
+  'seat-load-spread': (look) => range(allOf(look, 'seat-load')),
 };

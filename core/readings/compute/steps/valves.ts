@@ -32,7 +32,7 @@ export const VALVE_STEPS: Readonly<Record<string, Steps>> = {
       'Replace the valve: a thin edge burns or fires the mixture early.',
     ],
   },
-  'plan-margin': {
+  'margin-left': {
     under: ['Grind less, if the face cleans up.', 'New valve instead of grinding.'],
   },
   'seat-width': {
