@@ -17,10 +17,14 @@ import {
 } from './measure-units.ts';
 import { divideRounded } from './units.ts';
 
-/** How bare digits become a figure: the last `decimals` are decimals, or the last `digits` of a figure near the target. */
+/**
+ * How bare digits become a figure: the last `decimals` are decimals, or the last `digits` of a figure near the target, or they
+ * count steps of a dial, each of the last of `decimals`.
+ */
 export type EntryRule =
   | Readonly<{ rule: 'none' }>
   | Readonly<{ rule: 'implied'; decimals: number }>
+  | Readonly<{ rule: 'steps'; decimals: number }>
   | Readonly<{ rule: 'last_digits'; digits: number; decimals: number }>;
 
 /** How the kept figure came about. */
@@ -174,6 +178,10 @@ function finish(
   if (shape.kind === 'fraction' && (field.family !== 'length' || mark?.unit === 'mm')) {
     return refused('fraction', 'Only inches are written as fractions. Type decimals.');
   }
+  const isLarge = shape.figure.over >= shape.figure.under;
+  if (mark === null && shape.kind === 'decimal' && field.rule?.rule === 'steps' && isLarge) {
+    return askBare(typed.replace(/[\s+]/g, '').replace(',', '.'), field);
+  }
   const unit = mark?.unit ?? (shape.kind === 'fraction' ? 'in' : field.unit);
   const { over, under } = shape.figure;
   const times = mark?.times ?? ONCE;
@@ -201,6 +209,10 @@ function readBare(typed: string, digits: string, negative: boolean, field: Field
     return figureOf(typed, decimal(sign + digits), field.unit, 'entered');
   }
   const rule = field.rule ?? { rule: 'none' };
+  if (rule.rule === 'steps') {
+    const full = sign + withPoint(digits, rule.decimals);
+    return figureOf(full, decimal(full), field.unit, 'implied');
+  }
   if (rule.rule === 'implied' && digits.length >= rule.decimals && digits.length <= rule.decimals + 2) {
     const full = sign + withPoint(digits, rule.decimals);
     return figureOf(full, decimal(full), field.unit, 'implied');
@@ -239,18 +251,26 @@ function nearTarget(digits: string, rule: { digits: number; decimals: number }, 
 
 const abs = (n: bigint): bigint => (n < 0n ? -n : n);
 
-/** `30`: 0.030 in? 0.30 mm? And as it stands, where that is near what is expected. */
+/**
+ * `30`: 0.030 in? 0.30 mm? And as it stands, where that is near what is expected. `28.5` on a dial may be steps and a part of
+ * one, or a figure after all; below one it is a figure.
+ */
 function askBare(digits: string, field: Field): Typed {
   const places = field.decimals ?? { in: 3, mm: 2 };
   const sign = digits.startsWith('-') ? '-' : '';
   const bare = sign === '' ? digits : digits.slice(1);
   // The unit stands in the text, so that the choice is read back as a figure and not asked again.
   const read = (text: string, unit: UnitCode) => figureOf(`${text} ${unit}`, decimal(text), unit, 'entered');
-  const candidates = [
-    read(sign + withPoint(bare, places.in), 'in'),
-    read(sign + withPoint(bare, places.mm), 'mm'),
-    ...(['in', 'mm'] as const).map((unit) => read(digits, unit)).filter((it) => isNear(it, field.target)),
-  ];
+  const part = bare.includes('.') ? bare.length - bare.indexOf('.') - 1 : 0;
+  const steps = (unit: 'in' | 'mm') => read(sign + withPoint(bare.replace('.', ''), places[unit] + part), unit);
+  const candidates =
+    field.rule?.rule === 'steps' && (field.unit === 'in' || field.unit === 'mm')
+      ? [steps(field.unit), read(digits, field.unit)]
+      : [
+          steps('in'),
+          steps('mm'),
+          ...(['in', 'mm'] as const).map((unit) => read(digits, unit)).filter((it) => isNear(it, field.target)),
+        ];
   const choices = candidates.flatMap((it) => (it.kind === 'figure' ? [asFigure(it)] : []));
   const readings = choices.map((it) => `${it.typed}?`).join(' ');
   return { kind: 'ask', question: `${digits} can be read more than one way: ${readings}`, choices };

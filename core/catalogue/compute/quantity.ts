@@ -40,6 +40,13 @@ export type Quantity = Readonly<{
   points: readonly Readonly<{ code: string; words: string }>[];
   entryRule: EntryRuleName;
   entryDigits: number;
+  /**
+   * A dial held against the face: a bare whole number counts its steps, tenths of a thou or micrometres, and not the unit. In
+   * code only: a workspace keeps the rule `none` beside it.
+   */
+  countsSteps: boolean;
+  /** Points are too many to be rows of a workspace (a grid): they live in code. */
+  pointsInCode: boolean;
   /** Allowed words of a `choice`; empty when free. */
   choices: readonly string[];
   /** Four decimals of an inch, three of a millimetre: bores, guides, fits, flatness. Else three and two. */
@@ -69,6 +76,8 @@ export function quantity(code: string, words: string, extra: Extra = {}): Quanti
     sideMatters: false,
     entryRule: 'none',
     entryDigits: 0,
+    countsSteps: false,
+    pointsInCode: false,
     choices: [],
     fine: false,
     signed: false,

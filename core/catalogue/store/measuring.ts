@@ -76,8 +76,8 @@ export function bringInQuantities(db: WriteDb): readonly string[] {
   return added;
 }
 
-function addPoints(db: WriteDb, id: Id<'quantity'>, { points }: Quantity): void {
-  if (points.length === 0) return;
+function addPoints(db: WriteDb, id: Id<'quantity'>, { points, pointsInCode }: Quantity): void {
+  if (points.length === 0 || pointsInCode) return;
   const there = db
     .all(db.q.selectFrom('quantity_point').select('code').where('quantity_id', '=', id))
     .map((row) => row.code);

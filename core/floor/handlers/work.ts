@@ -13,7 +13,7 @@ import type { TicketNow } from '../../state/compute/tickets.ts';
 import type { OperationWord } from '../../state/compute/words.ts';
 import { keepWork } from '../../state/store/load-facts.ts';
 import { capital } from '../compute/bench-words.ts';
-import { bowAdvice, bowOf } from '../compute/bow.ts';
+import { bowAdvice, bowOf } from '../../readings/compute/bow.ts';
 import type { Acted, floorContract } from '../contract.ts';
 import { pairWarnings } from '../store/pair-check.ts';
 import { endRuns, finishOperation, insertRun, insertShown, needsReadings } from '../store.ts';

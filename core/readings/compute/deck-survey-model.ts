@@ -1,7 +1,7 @@
 /**
  * What a survey of a face is: the dial grid, the straightedge lines, what both say of its flatness, and what a cut would take.
- * Types only. Lengths are nanometres; x runs from the front of the casting to its rear, y from the face's first side to its
- * second. `text` is always the figure as the bench reads it, without its unit and with a real minus.
+ * Types only. Lengths are nanometres; along runs from the front of the casting to its rear, across from the face's first side to
+ * its second. `text` is always the figure as the bench reads it, without its unit and with a real minus.
  */
 import type { Stage } from '../../catalogue/compute/bench-table.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
@@ -66,8 +66,6 @@ export type GridPoint = Readonly<{
   words: string;
   column: number;
   row: number;
-  x: number;
-  y: number;
   /** Place on the face, 0 at the front and the first side, 1 at the rear and the second side. */
   along: number;
   across: number;
@@ -90,7 +88,7 @@ export type GridSection = Readonly<{
   kind: 'along' | 'across' | 'diagonal';
   /** Whether it is the one to draw when nobody chose another: along the middle. */
   isMiddle: boolean;
-  /** At least two. `height`: less the straight line from the first to the last point; `at`: distance from the first. */
+  /** At least two. `height`: less the straight line from the first to the last point; `at`: 0 at the first, 1 at the far end of the grid. */
   points: readonly Readonly<{ code: string; at: number; height: number }>[];
   /** Greatest gap under a straightedge laid on it (middle low); 0 for none. */
   gap: Figure;
@@ -142,16 +140,16 @@ export type GridPlanes = Readonly<{
   /** Two closest parallel planes that hold every point: what a flatness tolerance means. */
   zone: Figure;
   leastSquares: Figure;
-  /** Steps a length, for the tilt: least-squares plane as read. Text such as `0.47 steps an inch`. */
+  /** How it stood on the jacks: "rear 0.0085 in higher, exhaust side 0.0060 in lower". It says nothing of the face. */
   tiltWords: string;
   /** Points that decide the zone. */
   upper: readonly string[];
   lower: readonly string[];
   /** All four choices of three corners; the first is what a hand does. Empty where a corner is not read. */
   corners: readonly Readonly<{ words: string; points: readonly string[]; flatness: Figure }>[];
-  /** Greatest and mean depth a cut to the lower plane takes off. */
+  /** What a cut to the lower plane takes off on the average. */
   meanStock: Figure;
-  /** The worst unevenness in any span along or across of the length the sheet gives; null without a length. */
+  /** The worst unevenness in any span along or across; null while span, length or width is not known. */
   span: Readonly<{ length: Figure; worst: Figure; words: string; points: readonly string[] }> | null;
   sections: readonly GridSection[];
 }>;
@@ -207,8 +205,8 @@ export type StageSurvey = Readonly<{
   advice: readonly string[];
 }>;
 
-/** How the grid is laid out; null while its columns, rows, length or width are not known. */
-export type GridFrame = Readonly<{ columns: number; rows: number; length: number; width: number }>;
+/** How the grid is laid out. Length or width is null while nobody typed it and the sheet does not say; spans need both. */
+export type GridFrame = Readonly<{ columns: number; rows: number; length: number | null; width: number | null }>;
 
 /** The survey of one face, as the screen gets it: the answer of `readings/get-deck-survey`. */
 export type DeckSurvey = Readonly<{
@@ -217,7 +215,7 @@ export type DeckSurvey = Readonly<{
   face: Readonly<{
     code: string;
     words: string;
-    /** Words of y = 0 and of y = 1: `intake side`, `exhaust side`. */
+    /** Words of across = 0 and of across = 1: `intake side`, `exhaust side`. */
     sides: readonly [string, string];
     /** The bench table that the face belongs to, for `readings/get-preview`. */
     table: string;
@@ -229,7 +227,7 @@ export type DeckSurvey = Readonly<{
   unitMark: string;
   /** What a bare whole number on the dial counts: 2540 nm and `tenths of a thou`, or 1000 nm and `micrometres`. */
   step: Readonly<{ value: number; words: string }>;
-  grid: GridFrame | null;
+  grid: GridFrame;
   mostColumns: number;
   mostRows: number;
   /**

@@ -4,7 +4,10 @@ import type { EntryRule } from '../../kernel/measure.ts';
 import { showExact, showValue } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape, usualUnit } from '../../kernel/measure-units.ts';
 
-type Shown = Pick<Quantity, 'family' | 'fine' | 'unit' | 'derived' | 'orTyped' | 'entryRule' | 'entryDigits'>;
+type Shown = Pick<
+  Quantity,
+  'family' | 'fine' | 'unit' | 'derived' | 'orTyped' | 'entryRule' | 'entryDigits' | 'countsSteps'
+>;
 
 /**
  * The unit of a row's head: of its limit, else of what was read, else of the quantity, else by the shop's or the table's
@@ -30,6 +33,7 @@ export function rowDecimals(quantity: Pick<Shown, 'family' | 'fine'>, unit: Unit
 export function entryRuleOf(quantity: Shown, unit: UnitCode | null): EntryRule | null {
   if ((quantity.derived !== null && !quantity.orTyped) || unit === null) return null;
   const decimals = rowDecimals(quantity, unit);
+  if (quantity.countsSteps) return { rule: 'steps', decimals };
   if (quantity.entryRule === 'implied') return { rule: 'implied', decimals };
   if (quantity.entryRule === 'last_digits') return { rule: 'last_digits', digits: quantity.entryDigits, decimals };
   return { rule: 'none' };

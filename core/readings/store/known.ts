@@ -48,9 +48,15 @@ export function listQuantities(db: ReadDb): Quantity[] {
     entryRule: row.entry_rule,
     entryDigits: row.entry_digits,
     choices: row.choices === null ? [] : row.choices.split('|'),
-    points: points.get(row.id) ?? [],
+    points: points.get(row.id) ?? pointsInCode(row.code),
   }));
 }
+
+/** Points that are too many to be rows of a workspace. */
+const pointsInCode = (code: string): Quantity['points'] => {
+  const known = findQuantity(code);
+  return known?.pointsInCode ? known.points : [];
+};
 
 /** A quantity by its code, or undefined. */
 export const findQuantityRow = (db: ReadDb, code: string) =>

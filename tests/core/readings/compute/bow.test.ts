@@ -1,6 +1,6 @@
 /** Common practice, no source: see the source file. */
 import { describe, expect, it } from 'vitest';
-import { type Bow, bowAdvice, bowOf, type Judged } from '#core/floor/compute/bow.ts';
+import { type Bow, bowAdvice, bowOf, type Judged } from '#core/readings/compute/bow.ts';
 
 describe('bowAdvice', () => {
   it.each<[Bow, Bow, RegExp | null]>([
