@@ -3,8 +3,9 @@
  * Common practice, no source; the vertical reading should not be the largest (exam-style web text, weak source).
  */
 import { divideRounded } from '../../../kernel/units.ts';
-import { type LinePoint, leastZone, offEndLine } from '../geometry/line.ts';
-import { type Known, type Look, made, unknown } from '../look.ts';
+import { offEndLine } from '../geometry/end-line.ts';
+import { type LinePoint, straightnessOf } from '../geometry/line.ts';
+import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import type { Spot } from '../model.ts';
 import { difference, type Formula, largest, range } from './formula.ts';
 import { asFarAsRead, readPoints, unlessEmpty } from './points.ts';
@@ -97,14 +98,9 @@ const lineError =
   (look) => {
     const { points, missing, marks } = readRow(look, heights, places);
     if (points.length === 0) return null;
-    const known =
-      points.length < 3
-        ? null
-        : made(
-            points.map((it) => it.known),
-            leastZone(points),
-            marks,
-          );
+    const zone = straightnessOf(points);
+    const parts = points.map(({ known }, index) => [known, zone?.weights[index] ?? 0] as const);
+    const known = zone === null ? null : madeBy(parts, zone.width, marks);
     if (missing.length === 0) return known ?? unknown('fewer than three bores have no line');
     return asFarAsRead(look, quantity, known, missing);
   };
