@@ -9,7 +9,7 @@ import { Row, Rows } from '../../../kit/rows.tsx';
 import { SaveReadings } from '../../../kit/save-readings.tsx';
 import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
-import { tableAddress } from '../bench-addresses.ts';
+import { limitsAddress, tableAddress } from '../bench-addresses.ts';
 import type { BenchCasting } from '../bench-casting.ts';
 import { KeptHere } from '../parts/kept-here.tsx';
 
@@ -42,6 +42,11 @@ export function ReadingsScreen({ tag }: { tag: number }) {
                 note={table.summary || 'No readings yet.'}
               />
             ))}
+            <Row
+              href={limitsAddress(tag)}
+              title={<b>What judges it</b>}
+              note="every limit with its source, who typed and who checked it"
+            />
           </Rows>
           {bench.data && bench.data.facts.length > 0 && <Facts bench={bench.data} />}
           {bench.data && (

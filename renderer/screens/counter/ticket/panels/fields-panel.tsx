@@ -114,6 +114,15 @@ export function FieldsPanel({ ticket, onDone, onDecline }: PanelProps & Readonly
         onChange={(gasket) => set({ gasket })}
       />
       <Choice
+        label="Measuring"
+        options={[
+          { value: 'usual', words: 'usual' },
+          { value: 'certified', words: 'certified, guard band on' },
+        ]}
+        value={typed.certified ? 'certified' : 'usual'}
+        onChange={(measuring) => set({ certified: measuring === 'certified' })}
+      />
+      <Choice
         label="Old parts"
         options={[
           { value: 'return', words: 'return' },
