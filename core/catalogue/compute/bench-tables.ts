@@ -7,6 +7,7 @@ import { EFFECT_TABLES } from './bench-tables/effects.ts';
 import { FACE_TABLES } from './bench-tables/faces.ts';
 import { FIT_TABLES } from './bench-tables/fits.ts';
 import { HEAD_FACE_TABLES } from './bench-tables/head-faces.ts';
+import { LEAK_TABLES } from './bench-tables/leak-tests.ts';
 import { VALVE_TABLES } from './bench-tables/valves.ts';
 
 /** Every bench table of the first catalogue, in the order a casting lists them. */
@@ -15,6 +16,7 @@ export const BENCH_TABLES: readonly BenchTable[] = [
   ...FIT_TABLES,
   ...HEAD_FACE_TABLES,
   ...CAM_BORE_TABLES,
+  ...LEAK_TABLES,
   ...FACE_TABLES,
   ...EFFECT_TABLES,
   ...BLOCK_TABLES,

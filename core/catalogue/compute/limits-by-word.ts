@@ -16,7 +16,7 @@ export type Doubtful = Readonly<{
 }>;
 
 export type WordLimits = Readonly<{
-  /** The choice whose word decides, or `metal`: of the casting, `iron` or `aluminium`. */
+  /** The choice whose word decides; or of the casting: `metal` (`iron`, `aluminium`), `kind` (`head`, `block`). */
   by: string;
   carriers: Readonly<Record<string, string>>;
   doubtful?: Readonly<Record<string, Doubtful>>;
@@ -79,14 +79,14 @@ export const LIMITS_BY_WORD: Readonly<Record<string, WordLimits>> = {
   'guide-heat-most': HEAT,
   'sleeve-heat': HEAT,
   'sleeve-heat-most': HEAT,
+  'pressure-held': { by: 'kind', carriers: { head: 'pressure-held-head', block: 'pressure-held-block' } },
+  'water-temperature': { by: 'kind', carriers: { block: 'water-temperature-block' } },
+  'leak-soak': { by: 'leak-method', carriers: { [LEAK_METHODS.bath]: 'leak-soak-bath' } },
   'leak-minutes': {
     by: 'leak-method',
-    carriers: {
-      [LEAK_METHODS.bath]: 'leak-minutes-bath',
-      [LEAK_METHODS.decay]: 'leak-minutes-decay',
-      [LEAK_METHODS.dye]: 'leak-minutes-dye',
-    },
+    carriers: { [LEAK_METHODS.decay]: 'leak-minutes-decay', [LEAK_METHODS.dye]: 'leak-minutes-dye' },
   },
+  'pressure-fall': { by: 'leak-method', carriers: { [LEAK_METHODS.decay]: 'pressure-fall-decay' } },
 };
 
 /** What to do about a figure that somebody else must speak on first; none for any other word. */

@@ -14,6 +14,7 @@ import { FACE_QUANTITIES } from './quantities/faces.ts';
 import { FITS } from './quantities/fits.ts';
 import { GRINDING } from './quantities/grinding.ts';
 import { LASH } from './quantities/lash.ts';
+import { LEAK_TESTS } from './quantities/leak-tests.ts';
 import { PORTS } from './quantities/ports.ts';
 import { RECORDS } from './quantities/records.ts';
 import { SEATS } from './quantities/seats.ts';
@@ -43,6 +44,7 @@ export const QUANTITIES: readonly Quantity[] = [
   ...EFFECTS,
   ...DECK_HEIGHT,
   ...RECORDS,
+  ...LEAK_TESTS,
 ];
 
 const BY_CODE = new Map(QUANTITIES.map((it) => [it.code, it]));

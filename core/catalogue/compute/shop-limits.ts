@@ -6,6 +6,7 @@ import { EFFECT_LIMITS } from './shop-limits/effects.ts';
 import { FACE_LIMITS } from './shop-limits/faces.ts';
 import { FIT_LIMITS } from './shop-limits/fits.ts';
 import { HEAD_LIMITS } from './shop-limits/heads.ts';
+import { LEAK_LIMITS } from './shop-limits/leak-tests.ts';
 
 /** In the order the bench meets them. */
 export const SHOP_LIMITS: readonly ShopLimit[] = [
@@ -13,6 +14,7 @@ export const SHOP_LIMITS: readonly ShopLimit[] = [
   ...FACE_LIMITS,
   ...FIT_LIMITS,
   ...CAM_BORE_LIMITS,
+  ...LEAK_LIMITS,
   ...EFFECT_LIMITS,
   ...BLOCK_LIMITS,
 ];

@@ -2,6 +2,7 @@
  * What becomes of a figure, a word or a count that somebody types into a cell: kept, asked about, doubted or refused. The
  * screen asks this while typing and the host decides by it, so that both always say the same.
  */
+import { choicesFor } from '../../catalogue/compute/choices-by-metal.ts';
 import { type Field, type ReadFigure, readTyped, type Typed } from '../../kernel/measure.ts';
 import { type Doubt, doubtOf } from '../../kernel/measure-doubt.ts';
 import { showTyped, withMark } from '../../kernel/measure-show.ts';
@@ -54,8 +55,10 @@ function readWords(bench: Bench, { quantity }: CellPlace, text: string): Entry {
     const sizes = bench.facts.shims.flatMap((stock) => stock.thicknesses.map((it) => it.text)).join(', ');
     return refused('no-such-shim', `Write none, or sizes the shop has (${sizes}), for example 0.015+0.030.`);
   }
-  if (quantity.choices.length > 0 && !quantity.choices.includes(typed)) {
-    return refused('no-such-choice', `Choose one of: ${quantity.choices.join(', ')}.`);
+  const { choices, why } = choicesFor(quantity, bench.facts.casting.material);
+  if (why !== null) return refused('not-on-this-metal', why);
+  if (choices.length > 0 && !choices.includes(typed)) {
+    return refused('no-such-choice', `Choose one of: ${choices.join(', ')}.`);
   }
   const kind: ReadingKind = quantity.family === 'choice' ? 'choice' : 'text';
   return { ...nothing({ kind: 'empty' }), keep: { kind, typed, unit: null, value: null, mark: 'entered' } };

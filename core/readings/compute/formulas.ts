@@ -15,6 +15,7 @@ import { FIT_FORMULAS } from './formulas/fits.ts';
 import type { Formula } from './formulas/formula.ts';
 import { GRINDING_FORMULAS } from './formulas/grinding.ts';
 import { LASH_FORMULAS } from './formulas/lash.ts';
+import { LEAK_FORMULAS } from './formulas/leak-tests.ts';
 import { LINER_FORMULAS } from './formulas/liners.ts';
 import { MAIN_FORMULAS } from './formulas/mains.ts';
 import { PORT_FORMULAS } from './formulas/ports.ts';
@@ -33,6 +34,7 @@ export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...PORT_FORMULAS,
   ...FIT_FORMULAS,
   ...CAM_BORE_FORMULAS,
+  ...LEAK_FORMULAS,
   ...SPRING_FORMULAS,
   ...WIRE_SPRING_FORMULAS,
   ...SURFACE_FORMULAS,

@@ -4,6 +4,7 @@
  */
 import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
 import { findBenchTable } from '../../catalogue/compute/bench-tables.ts';
+import { choicesFor } from '../../catalogue/compute/choices-by-metal.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from './bench.ts';
@@ -89,7 +90,7 @@ function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: '
       decimals: rowDecimals(quantity, unit),
       shown: row.shown,
       entry: entryRuleOf(quantity, unit),
-      choices: quantity.choices,
+      choices: choicesFor(quantity, bench.facts.casting.material).choices,
       limits: limits.map(({ shown }) => ({ ...shown, text: withOtherUnit(shown.text, shown.unit, unit) })),
       cells,
     },

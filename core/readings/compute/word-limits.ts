@@ -25,6 +25,7 @@ export function wordLimitsOf(
     const by = LIMITS_BY_WORD[quantity]?.by;
     if (by === undefined) return null;
     if (by === 'metal') return metalClassOf(facts.casting.material as Material);
+    if (by === 'kind') return facts.casting.kind;
     return chosen(by) ?? facts.said?.[by] ?? null;
   };
   return {

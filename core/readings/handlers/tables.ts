@@ -1,4 +1,5 @@
 /** Tables: what stands on a bench screen, a trial while typing, the choice of shims, and a lead's decisions. */
+import { isTableFor } from '../../catalogue/compute/choices-by-metal.ts';
 import type { Handlers, QueryCtx } from '../../host/implement.ts';
 import { notFound, ruleBroken } from '../../kernel/errors.ts';
 import type { CastingId } from '../../kernel/ids.ts';
@@ -37,7 +38,7 @@ export const tableHandlers: Pick<
       return listTableCodes(db, facts.casting.kind as never).flatMap((code) => {
         const table = getTable(db, code, casting);
         const has = table.spotKind === null || facts.spots.some((spot) => spot.kind === table.spotKind);
-        if (!has) return [];
+        if (!has || !isTableFor(code, facts.casting.material)) return [];
         const { summary } = composeSheet(facts, table);
         return [{ code, words: table.words, summary, operation: table.operation }];
       });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openBench } from '#core/readings/compute/bench.ts';
 import { readEntry } from '#core/readings/compute/entry.ts';
 import { placeAt } from '#core/readings/compute/place.ts';
+import { factsOf } from '#tests/kit/bench-facts.ts';
 import { practiceHead } from '#tests/kit/practice-head.ts';
 
 function type(quantity: string, text: string, unit: 'in' | 'mm' | null = null) {
@@ -49,5 +50,20 @@ describe('readEntry', () => {
   it('keeps nothing for nothing', () => {
     expect(type('crack-map', ' ')).toMatchObject({ read: { kind: 'empty' }, keep: null });
     expect(type('margin', '')).toMatchObject({ read: { kind: 'empty' }, keep: null });
+  });
+});
+
+describe('readEntry of a method', () => {
+  it('refuses what the metal does not allow, with what to do instead (common practice, no source)', () => {
+    const typed = (material: string, text: string) => {
+      const facts = factsOf({ casting: { ...factsOf().casting, material } });
+      const bench = openBench(facts);
+      const place = placeAt(bench, { quantity: 'magnet-method', spot: null, point: null, stage: 'after' });
+      return place && readEntry(bench, place, text, null).read;
+    };
+
+    expect(typed('aluminium', 'dry powder')).toMatchObject({ kind: 'refused', code: 'readings/not-on-this-metal' });
+    expect(typed('iron_grey', 'smoke')).toMatchObject({ kind: 'refused', code: 'readings/no-such-choice' });
+    expect(typed('iron_grey', 'dry powder')?.kind).toBe('empty');
   });
 });
