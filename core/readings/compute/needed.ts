@@ -9,6 +9,7 @@ import type { OperationId, SpotId } from '../../kernel/ids.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import type { Bench } from './bench.ts';
 import { type CellPlace, cellAt } from './cells.ts';
+import { isComputed } from './current.ts';
 import { limitText } from './limit-words.ts';
 import type { Spot, Verdict } from './model.ts';
 import { placeAt } from './place.ts';
@@ -140,8 +141,9 @@ const isThere = (cell: Cell): boolean =>
 
 /** A redo takes its own readings; a computed figure is as old as what it is made from and always its own. */
 function isOwn(bench: Bench, operation: WantingOperation, place: CellPlace): boolean {
-  if (!operation.redo || place.quantity.derived !== null) return true;
-  const { current } = bench.rows(place.quantity.code, place.spot, place.point, place.stage);
+  const rows = bench.rows(place.quantity.code, place.spot, place.point, place.stage);
+  if (!operation.redo || isComputed(place.quantity, rows)) return true;
+  const { current } = rows;
   return current === null || current.operation === null || current.operation >= operation.id;
 }
 

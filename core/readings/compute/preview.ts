@@ -5,6 +5,7 @@ import type { ReadingId } from '../../kernel/ids.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import type { UnitCode } from '../../kernel/measure-units.ts';
 import { openBench } from './bench.ts';
+import { cellAt } from './cells.ts';
 import { type Entry, readEntry } from './entry.ts';
 import type { Facts, Reading, ReadOn, Tool } from './model.ts';
 import { placeAt } from './place.ts';
@@ -30,10 +31,12 @@ export function previewOf(facts: Facts, table: BenchTable, trial: Trial): Previe
   if (!entry.keep) return { read, becomes, doubt, cell: null, column: null, judged: null, sentence: '' };
   const before = bench.rows(trial.cell.quantity, place.spot, trial.cell.point, trial.cell.stage);
   const superseded = before.current?.id ?? null;
-  const sheet = composeSheet({ ...facts, readings: [...facts.readings, tried(trial, entry, superseded)] }, table);
+  const triedFacts = { ...facts, readings: [...facts.readings, tried(trial, entry, superseded)] };
+  const sheet = composeSheet(triedFacts, table);
   const index = sheet.columns.findIndex((column) => column.spot === trial.cell.spot);
   const column = sheet.columns[index] ?? null;
-  const cell = cellIn(sheet, trial, index);
+  // A point of a survey stands in no row of the table.
+  const cell = cellIn(sheet, trial, index) ?? cellAt(openBench(triedFacts), place);
   return {
     read,
     becomes,
