@@ -68,11 +68,26 @@ function byCut(look: Look): Known | null {
   );
 }
 
-/** How far this valve sank into the head: as measured, else as its seat and face are planned to be cut. */
+/**
+ * How far this valve sank into the head: by what its seat and face lost, else by its recession. The second recession is read
+ * from the deck as it is then: what came off the deck made it less and is added again.
+ */
+function sink(look: Look): Known | null {
+  const done = valueAt(look, 'valve-rise', 'after');
+  if (done) return done;
+  const sunk = difference(valueAt(look, 'recession', 'after'), valueAt(look, 'recession', 'before'));
+  if (sunk?.value == null) return null;
+  const cut = valueAt(look, 'stock-removed', 'after');
+  return made([sunk, cut], sunk.value + (cut?.value ?? 0), [
+    cut ? 'by recession, read again from the surfaced deck' : 'by recession',
+  ]);
+}
+
+/** The same, or as it would be once seat and face are cut as planned. */
 export function sinkOfValve(look: Look): Figure | null {
-  const measured = valueAt(look, 'valve-sink', 'after');
-  if (measured) return measured;
-  const plan = valueAt(look, 'plan-rise', 'before');
+  const known = valueAt(look, 'valve-sink', 'after');
+  if (known) return known;
+  const plan = valueAt(look, 'valve-rise', 'before');
   return plan && figureOf({ ...plan, marks: [...plan.marks, 'sink as planned'], planned: true });
 }
 
@@ -187,6 +202,7 @@ export const CHAMBER_FORMULAS: Readonly<Record<string, Formula>> = {
     const { depth, perDiameter } = depthOfLayer(ONE_CC, round.value);
     return madeBy([[round, perDiameter]], depth);
   },
+  'valve-sink': sink,
   'valve-sink-volume': sinkVolume,
   'chamber-by-cut': byCut,
   'chamber-by-sink': bySink,

@@ -124,6 +124,7 @@ function pistonLoss(look: Look): Known | null {
   const moved = valueAt(look, 'head-drop', 'after');
   if (!moved) return null;
   const sinks = look.all('valve-sink', { stage: 'after' }).flatMap(({ known }) => figureOf(known) ?? []);
+  // A plan for some valves is no reason to promise room at all of them.
   const isWhole = sinks.length > 0 && sinks.length === look.places('valve-sink').length;
   const least = isWhole ? sinks.reduce((low, it) => (it.value < low.value ? it : low)) : null;
   const known = made([moved, least], moved.value - (least?.value ?? 0));

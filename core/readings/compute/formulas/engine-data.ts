@@ -25,10 +25,12 @@ const WORDS_OF_SHEET = 'from the sheet';
 /**
  * What work may change: a gasket, a bore, a deck. Before: as read, else by the sheet, else as it is after. After: as read, else as
  * it was before, else by the sheet.
+ *
+ * @param engine what stands on the engine's own sheet, where no limit names it
  */
-export function changingAt(look: Look, quantity: string, words: string): Figure | null {
+export function changingAt(look: Look, quantity: string, words: string, engine: Figure | null = null): Figure | null {
   const [before, after] = [valueAt(look, quantity, 'before'), valueAt(look, quantity, 'after')];
-  const sheet = figureOf(look.targetKnown(quantity, `${words} ${WORDS_OF_SHEET}`));
+  const sheet = figureOf(look.targetKnown(quantity, `${words} ${WORDS_OF_SHEET}`)) ?? engine;
   return look.place.stage === 'before' ? (before ?? sheet ?? after) : (after ?? before ?? sheet);
 }
 
@@ -41,11 +43,8 @@ export function boreOf(look: Look): Figure | null {
           'bore as finished, mean of all',
         )
       : null;
-  return (
-    figureOf(finished) ??
-    changingAt(look, 'cylinder-bore', 'bore') ??
-    sheetOf(look.facts.engine?.bore, 'bore of the engine by its sheet')
-  );
+  const engine = sheetOf(look.facts.engine?.bore, 'bore of the engine by its sheet');
+  return finished ?? changingAt(look, 'cylinder-bore', 'bore', engine);
 }
 
 /** Stroke of this engine. */
