@@ -3,15 +3,19 @@ import type { BenchRow, BenchTable } from '#core/catalogue/compute/bench-table.t
 import { BENCH_TABLES } from '#core/catalogue/compute/bench-tables.ts';
 import { findQuantity } from '#core/catalogue/compute/quantities.ts';
 import { id } from '#core/kernel/ids.ts';
+import { minimumZone } from '#core/readings/compute/geometry/minimum-zone.ts';
+import type { Height } from '#core/readings/compute/geometry/plane.ts';
 import type { Facts, Reading, Spot } from '#core/readings/compute/model.ts';
 import { composeSheet } from '#core/readings/compute/sheet.ts';
 import { factsOf, limitOf, readingOf, toolOf } from '#tests/kit/bench-facts.ts';
 import { measure, type Times } from './measure.ts';
+import { openStream } from './seeded.ts';
 
 export type Computing = Readonly<{ name: string; mostMs: number; run(): Promise<Times> }>;
 
 const VALVES = 32;
 const ROWS = 20;
+const POINTS = 200;
 const RUNS = 300;
 
 export const COMPUTING: readonly Computing[] = [
@@ -24,7 +28,22 @@ export const COMPUTING: readonly Computing[] = [
       return measure(RUNS, () => composeSheet(facts, table));
     },
   },
+  {
+    name: `minimum zone of ${POINTS} points`,
+    mostMs: 20,
+    run: () => {
+      const surfaces = Array.from({ length: 20 }, (_, n) => roughSurface(`surface|${n}`));
+      return measure(RUNS, (run) => minimumZone(surfaces[run % surfaces.length] ?? []));
+    },
+  },
 ];
+
+/** Scattered over a head of 500 x 200 mm, heights within 0.1 mm, nothing in line: the hardest for the planes. */
+function roughSurface(seed: string): Height[] {
+  const stream = openStream(seed);
+  const below = (most: number) => stream.below(most);
+  return Array.from({ length: POINTS }, () => ({ x: below(500_000_000), y: below(200_000_000), z: below(100_000) }));
+}
 
 /** The valve tables of a head below each other, as many rows as the bench ever shows. */
 function tallTable(): BenchTable {
