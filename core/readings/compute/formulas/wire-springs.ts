@@ -40,14 +40,27 @@ function activeCoils(look: Look): Known | null {
     : made([all], all.value - 20_000, ['two coils less than all: closed and ground ends']);
 }
 
-type Parts = Readonly<{ wire: Known; mean: Known; shear: Known | null; active: Known | null }>;
+type Parts = Readonly<{ wire: Known; outside: Known; mean: Known; shear: Known | null; active: Known | null }>;
 
 /** Wire and mean coil diameter; null while one is not known or the coil is no coil. */
 function partsOf(look: Look): Parts | null {
-  const wire = look.figure('wire-diameter');
-  const mean = difference(look.figure('spring-outside'), wire);
-  if (wire?.value == null || mean?.value == null || wire.value <= 0 || mean.value <= wire.value) return null;
-  return { wire, mean, shear: shearOf(look), active: look.either('active-coils') };
+  const [wire, outside] = [look.figure('wire-diameter'), look.figure('spring-outside')];
+  const mean = difference(outside, wire);
+  if (wire?.value == null || outside === null || mean?.value == null) return null;
+  if (wire.value <= 0 || mean.value <= wire.value) return null;
+  return { wire, outside, mean, shear: shearOf(look), active: look.either('active-coils') };
+}
+
+/**
+ * Exponents of wire and outside diameter where a figure goes with `wire ^ w` and `mean coil ^ m`: the mean coil is the outside
+ * less the wire, so that the doubt of the wire counts in both.
+ */
+function exponents({ wire, outside, mean }: Parts, w: number, m: number): [Known, number][] {
+  const coil = mean.value ?? 1;
+  return [
+    [wire, w - (m * (wire.value ?? 0)) / coil],
+    [outside, (m * (outside.value ?? 0)) / coil],
+  ];
 }
 
 function wireSpringOf({ wire, mean, shear, active }: Parts): WireSpring | null {
@@ -79,12 +92,10 @@ function wireRate(look: Look): Known | null {
   if (!parts) return null;
   const spring = wireSpringOf(parts);
   if (!spring) return unknown(WANTED);
-  const { wire, mean, shear, active } = parts;
   return byPowers(rateOfWire(spring), boundsMarks(parts), [
-    [shear, 1],
-    [wire, 4],
-    [mean, -3],
-    [active, -1],
+    ...exponents(parts, 4, -3),
+    [parts.shear, 1],
+    [parts.active, -1],
   ]);
 }
 
@@ -92,10 +103,7 @@ function index(look: Look): Known | null {
   const parts = partsOf(look);
   if (!parts) return null;
   const value = indexOf({ wire: parts.wire.value ?? 1, mean: parts.mean.value ?? 1 });
-  return byPowers(value, boundsMarks(parts), [
-    [parts.mean, 1],
-    [parts.wire, -1],
-  ]);
+  return byPowers(value, boundsMarks(parts), exponents(parts, -1, 1));
 }
 
 /** In the outer spring with the valve open, where the stress is greatest. */
@@ -116,12 +124,10 @@ function surge(look: Look): Known | null {
   if (!parts) return null;
   const spring = wireSpringOf(parts);
   if (!spring) return unknown(WANTED);
-  const { wire, mean, shear, active } = parts;
   return byPowers(surgeOf(spring), boundsMarks(parts), [
-    [wire, 1],
-    [mean, -2],
-    [active, -1],
-    [shear, 0.5],
+    ...exponents(parts, 1, -2),
+    [parts.active, -1],
+    [parts.shear, 0.5],
   ]);
 }
 

@@ -4,6 +4,7 @@ import { fromBaseExactly, measureOf } from '#core/kernel/measure-units.ts';
 import {
   bindClearance,
   greatestLift,
+  implausibleOf,
   loadAt,
   loadUncertainty,
   rateOf,
@@ -101,6 +102,14 @@ describe('loadAt', () => {
     },
   );
 
+  it('load-from-rate, a spring maker’s page, name withheld: 22 lbf/in, free 0.75 in, at 0.5 in 5.5 lbf', () => {
+    const found = caseOf('load-from-rate');
+    const { rate = 0, free = 0, h = 0 } = found.inputs;
+    const line = spring(['0', free], [(rate * (free - 0.25)).toFixed(6), 0.25]);
+
+    expect(inPounds(loadAt(line, inch(h)))).toBeCloseTo(found.expected as number, 5);
+  });
+
   it('claims nothing past the shortest point that was measured', () => {
     expect(loadAt(EXAMPLE, inch('1.200'))).toBe(pounds('270'));
     expect(loadAt(EXAMPLE, inch('1.199'))).toBeNull();
@@ -129,6 +138,33 @@ describe('springOf', () => {
         true,
       ),
     ).toBeNull();
+  });
+});
+
+describe('implausibleOf', () => {
+  const middle = (band: readonly number[]) => ((band[0] ?? 0) + (band[1] ?? 0)) / 2;
+
+  it('TM 9-4940-549-14&P, page 12-14: 14.6 lbf/in at these heights, one band must be wrong', () => {
+    const found = caseOf('tm-9-4940-549-14p-implausible') as unknown as {
+      inputs: { h1: number; h2: number; band1: number[]; band2: number[] };
+      computed: number;
+    };
+    const { h1, h2, band1, band2 } = found.inputs;
+    const printed = spring([middle(band1), h1], [middle(band2), h2]);
+
+    expect(perInch(printed)).toBeCloseTo(found.computed, 2);
+    expect(implausibleOf(printed)).toContain('twice its seat height');
+  });
+
+  it('TM 10-4320-344-24, Table 4-1, the same heights: nothing to say', () => {
+    const { inputs } = caseOf('tm-10-4320-344-24-two-loads');
+
+    expect(implausibleOf(spring([inputs.F1 ?? 0, inputs.h1 ?? 0], [inputs.F2 ?? 0, inputs.h2 ?? 0]))).toBeNull();
+  });
+
+  it('a load that falls as the spring gets shorter is none (exact mathematics)', () => {
+    expect(implausibleOf(spring(['110', '1.700'], ['100', '1.200']))).toContain('does not grow');
+    expect(implausibleOf(EXAMPLE)).toBeNull();
   });
 });
 
