@@ -2,7 +2,7 @@
 import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import type { EntryRule } from '../../kernel/measure.ts';
 import { showExact, showValue } from '../../kernel/measure-show.ts';
-import { type UnitCode, unitShape, usualUnit } from '../../kernel/measure-units.ts';
+import { decimal, toBaseExactly, type UnitCode, unitShape, usualUnit } from '../../kernel/measure-units.ts';
 
 type Shown = Pick<
   Quantity,
@@ -46,5 +46,12 @@ const FINER = 2;
 export function showComputed(value: number, unit: UnitCode, decimals: number): string {
   if (unitShape(unit).family !== 'length') return showValue(value, unit, decimals);
   const whole = showExact(value, unit, decimals);
-  return whole.length <= showValue(value, unit, decimals + FINER).length ? whole : showValue(value, unit, decimals);
+  const isShort = whole.length <= showValue(value, unit, decimals + FINER).length;
+  return isShort && isWhole(whole, value, unit) ? whole : showValue(value, unit, decimals);
+}
+
+/** What comes of angles and circles has no last decimal. */
+function isWhole(text: string, value: number, unit: UnitCode): boolean {
+  const { over, under } = toBaseExactly(decimal(text.replace('\u2212', '-')), unit);
+  return over === BigInt(value) * under;
 }

@@ -50,6 +50,8 @@ describe('showComputed', () => {
 
   it('rounds what no decimal shows whole, and other units to their own', () => {
     expect(showComputed(measureOf('38.1', 'mm') + 1, 'in', 3)).toBe('1.500');
+    expect(showComputed(782_829, 'in', 4)).toBe('0.0308');
+    expect(showComputed(-782_829, 'in', 4)).toBe('−0.0308');
     expect(showComputed(measureOf('59.44', 'lbf'), 'lbf', 1)).toBe('59.4');
   });
 });
