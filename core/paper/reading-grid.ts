@@ -1,68 +1,94 @@
 /** Readings across in the order the parts sit, quantities down, the limit at the end. */
-import type { ReadingRow } from '../sheets/contract/papers.ts';
-import { type Block, beside, RULES, stack, strokeLine, text } from './block.ts';
+import type { ReadingRow, SpotGroup } from '../sheets/contract/reading-tables.ts';
+import { type Block, RULES, stack, strokeLine, text } from './block.ts';
 import type { Rich } from './lines.ts';
 import { verdictMark } from './marks.ts';
 import { need, type Pen, place, widthOf } from './pen.ts';
-import { type Ink, STYLES, type Style } from './styles.ts';
-import { shrinkToFit } from './text.ts';
+import { type Ink, LEAST_SIZE, STYLES, type Style } from './styles.ts';
+import { shrinkToFit, widthOfText } from './text.ts';
 
-type Group = Readonly<{ title: string; spots: readonly string[] }>;
-export type Grid = Readonly<{ heading: Rich; groups: readonly Group[]; rows: readonly ReadingRow[] }>;
+export type Grid = Readonly<{ heading: Rich; groups: readonly SpotGroup[]; rows: readonly ReadingRow[] }>;
 
 /** More columns than this do not fit beside each other; the groups then stand one under the other. */
 const MOST_ACROSS = 16;
 
-const LABEL = 98;
-const LIMIT = 76;
+const STAGE = 34;
+const LIMIT = 78;
 
-/** Draw a grid; the heads stand again on a new page. */
-export function readingGrid(pen: Pen, grid: Grid): void {
+/** Draw a grid; the heads stand again on a new page. @param least height of a row in points, more to write in */
+export function readingGrid(pen: Pen, grid: Grid, least = 16): void {
   const total = grid.groups.reduce((sum, group) => sum + group.spots.length, 0);
   if (total <= MOST_ACROSS) {
-    drawPart(pen, grid, grid.groups, 0);
+    drawPart(pen, grid, { groups: grid.groups, from: 0, least });
     return;
   }
   let from = 0;
   for (const group of grid.groups) {
-    for (let start = 0; start < group.spots.length; start += MOST_ACROSS) {
-      const part = { ...group, spots: group.spots.slice(start, start + MOST_ACROSS) };
-      drawPart(pen, grid, [part], from + start);
+    const across = Math.ceil(group.spots.length / Math.ceil(group.spots.length / MOST_ACROSS));
+    for (let start = 0; start < group.spots.length; start += across) {
+      const part = { ...group, spots: group.spots.slice(start, start + across) };
+      drawPart(pen, grid, { groups: [part], from: from + start, least });
     }
     from += group.spots.length;
   }
 }
 
-type Part = Readonly<{ groups: readonly Group[]; from: number; cell: number; width: number }>;
+/** `label` and `stage`: widths of the two columns before the places. */
+type Part = Readonly<{
+  groups: readonly SpotGroup[];
+  from: number;
+  least: number;
+  count: number;
+  label: number;
+  stage: number;
+  cell: number;
+  width: number;
+}>;
 
-function drawPart(pen: Pen, grid: Grid, groups: readonly Group[], from: number): void {
+const lead = (part: Part): number => part.label + part.stage;
+
+function drawPart(pen: Pen, grid: Grid, wanted: Pick<Part, 'groups' | 'from' | 'least'>): void {
+  const { groups } = wanted;
   const width = widthOf(pen);
-  const count = groups.reduce((sum, group) => sum + group.spots.length, 0);
-  const part: Part = { groups, from, width, cell: Math.min(64, (width - LABEL - LIMIT) / Math.max(1, count)) };
-  const heads = (again: boolean): Block =>
+  const count = Math.max(
+    1,
+    groups.reduce((sum, group) => sum + group.spots.length, 0),
+  );
+  const stage = grid.rows.some((row) => row.stage) ? STAGE : 0;
+  const label = count > 12 ? 98 - stage / 1.6 : 104;
+  const cell = Math.min(64, (width - label - stage - LIMIT) / count);
+  const part: Part = { ...wanted, count, label, stage, cell, width };
+  const heads = (more: string): Block =>
     stack(
       [
-        text(pen, again ? [grid.heading, ', continued'].flat() : grid.heading, STYLES.heading, width),
+        text(pen, more === '' ? grid.heading : [grid.heading, more].flat(), STYLES.heading, width),
         groupHeads(pen, part),
         spotHeads(pen, part),
       ],
       1,
     );
   const rows = grid.rows.map((row) => gridRow(pen, part, row));
-  const head = heads(false);
-  need(pen, head.height + (rows[0]?.height ?? 0));
+  const head = heads(wanted.from > 0 ? ', further' : '');
+  need(pen, head.height + heightOf(rows, grid.rows, 0));
   place(pen, head);
-  for (const row of rows) {
+  for (const [index, row] of rows.entries()) {
     const page = pen.page;
-    need(pen, row.height);
-    if (pen.page !== page) place(pen, heads(true));
+    // Found and after are read together.
+    need(pen, grid.rows[index]?.again ? row.height : heightOf(rows, grid.rows, index));
+    if (pen.page !== page) place(pen, heads(', continued'));
     place(pen, row);
   }
   pen.y += 4;
 }
 
-const gridWidth = (part: Part): number =>
-  LABEL + LIMIT + part.cell * part.groups.reduce((sum, group) => sum + group.spots.length, 0);
+/** Height of a row with those below it that go on with the same quantity. */
+function heightOf(blocks: readonly Block[], rows: readonly ReadingRow[], index: number): number {
+  let height = blocks[index]?.height ?? 0;
+  for (let next = index + 1; rows[next]?.again; next += 1) height += blocks[next]?.height ?? 0;
+  return height;
+}
+
+const gridWidth = (part: Part): number => lead(part) + LIMIT + part.cell * part.count;
 
 function groupHeads(ink: Ink, part: Part): Block {
   const named = part.groups.some(({ title }) => title !== '');
@@ -71,7 +97,7 @@ function groupHeads(ink: Ink, part: Part): Block {
     height: named ? 13 : 0,
     draw(x, y) {
       if (!named) return;
-      let at = x + LABEL;
+      let at = x + lead(part);
       for (const { title, spots } of part.groups) {
         text(ink, title, STYLES.column, spots.length * part.cell, { align: 'center' }).draw(at, y + 1);
         at += spots.length * part.cell;
@@ -84,17 +110,22 @@ function groupHeads(ink: Ink, part: Part): Block {
 const spotStyle: Style = { face: 'figureSemi', bold: 'figureBold', size: 9, lead: 1.3 };
 
 function spotHeads(ink: Ink, part: Part): Block {
+  const labels = part.groups
+    .flatMap(({ spots }) => spots)
+    .map((spot) => text(ink, spot, shrinkToFit(ink, spot, spotStyle, part.cell - 2), part.cell, { align: 'center' }));
+  const height = Math.max(12, ...labels.map((label) => label.height)) + 4;
   return {
     width: part.width,
-    height: 16,
+    height,
     draw(x, y) {
-      let at = x + LABEL;
-      for (const spot of part.groups.flatMap(({ spots }) => spots)) {
-        text(ink, spot, spotStyle, part.cell, { align: 'center' }).draw(at, y + 2);
+      let at = x + lead(part);
+      for (const label of labels) {
+        label.draw(at, y + height - 2 - label.height);
         at += part.cell;
       }
-      text(ink, 'Limit', spotStyle, LIMIT, { align: 'center' }).draw(at, y + 2);
-      strokeLine(ink, x, y + 16, x + gridWidth(part), y + 16, RULES.strong);
+      const limit = text(ink, 'Limit', spotStyle, LIMIT, { align: 'center' });
+      limit.draw(at, y + height - 2 - limit.height);
+      strokeLine(ink, x, y + height, x + gridWidth(part), y + height, RULES.strong);
     },
   };
 }
@@ -110,32 +141,38 @@ function starts(part: Part): Set<number> {
   return found;
 }
 
+const limitStyle: Style = { face: 'figureSemi', bold: 'figureBold', size: 9, lead: 1.15 };
+
 function gridRow(ink: Ink, part: Part, row: ReadingRow): Block {
-  const count = part.groups.reduce((sum, group) => sum + group.spots.length, 0);
   const face = row.key ? ('figureBold' as const) : ('figure' as const);
-  const label = text(
-    ink,
-    row.key ? [{ b: row.label }] : row.label,
-    { ...STYLES.small, lead: 1.15, size: 9 },
-    LABEL - 6,
+  const words = { ...STYLES.small, lead: 1.15, size: 9 };
+  const label = text(ink, row.again ? '' : row.key ? [{ b: row.label }] : row.label, words, part.label - 6);
+  const stage = text(ink, row.key ? [{ b: row.stage ?? '' }] : (row.stage ?? ''), words, Math.max(1, part.stage - 2));
+  const limit = stack([
+    text(ink, row.limit, limitStyle, LIMIT - 8, { align: 'center' }),
+    ...(row.doubt ? [text(ink, row.doubt, { ...limitStyle, face: 'figure' }, LIMIT - 8, { align: 'center' })] : []),
+  ]);
+  const cells = Array.from({ length: part.count }, (_, index) => cellOf(ink, row, part.from + index, part.cell, face));
+  const height = Math.max(
+    part.least,
+    label.height + 4,
+    stage.height + 4,
+    limit.height + 4,
+    ...cells.map((cell) => cell.height + 5),
   );
-  const limit = text(ink, row.limit, { face: 'figureSemi', bold: 'figureBold', size: 9, lead: 1.15 }, LIMIT - 8, {
-    align: 'center',
-  });
-  const cells = Array.from({ length: count }, (_, index) => cellOf(ink, row, part.from + index, part.cell, face));
-  const height = Math.max(16, label.height + 4, limit.height + 4, ...cells.map((cell) => cell.height + 5));
   const heavy = starts(part);
   return {
     width: part.width,
     height,
     draw(x, y) {
       label.draw(x, y + (height - label.height) / 2);
+      stage.draw(x + part.label, y + (height - stage.height) / 2);
       for (const [index, cell] of cells.entries()) {
-        const left = x + LABEL + index * part.cell;
+        const left = x + lead(part) + index * part.cell;
         cell.draw(left + (part.cell - cell.width) / 2, y + (height - cell.height) / 2);
         strokeLine(ink, left, y, left, y + height, heavy.has(index) ? 1.6 : RULES.hair);
       }
-      const end = x + LABEL + count * part.cell;
+      const end = x + lead(part) + part.count * part.cell;
       strokeLine(ink, end, y, end, y + height, RULES.strong);
       limit.draw(end + 4, y + (height - limit.height) / 2);
       strokeLine(ink, x, y + height, end + LIMIT, y + height, RULES.hair);
@@ -143,19 +180,45 @@ function gridRow(ink: Ink, part: Part, row: ReadingRow): Block {
   };
 }
 
+/** From above: what was replaced, struck through; the mark of what does not pass; the figure. */
 function cellOf(ink: Ink, row: ReadingRow, index: number, width: number, face: Style['face']): Block {
   const value = row.values[index] ?? '';
   const style = shrinkToFit(ink, value, { face, bold: 'figureBold', size: 9.6, lead: 1.1 }, width - 2);
   const figure = text(ink, value, style, width, { align: 'center' });
+  const struck = row.struck?.[index];
   const verdict = row.verdicts?.[index];
-  if (!verdict || verdict === 'pass') return figure;
-  const mark = verdictMark(ink, verdict, 8);
+  const marks = [
+    ...(struck ? [struckBlock(ink, struck, width)] : []),
+    ...(verdict && verdict !== 'pass' ? [centred(verdictMark(ink, verdict, 8), width)] : []),
+  ];
+  return marks.length === 0 ? figure : stack([...marks, figure], 2);
+}
+
+const centred = (block: Block, width: number): Block => ({
+  width,
+  height: block.height,
+  draw: (x, y) => block.draw(x + (width - block.width) / 2, y),
+});
+
+/** `1.531 a`: the figure with a line through it, its letter free. */
+export function struckBlock(ink: Ink, words: string, width: number): Block {
+  const style: Style = { face: 'figure', bold: 'figureBold', size: LEAST_SIZE, lead: 1.1 };
+  const lines = words.split(/(?<= [a-z]{1,2}) /).map((line) => {
+    const [, figure = line, letter = ''] = /^(.*) ([a-z]{1,2})$/.exec(line) ?? [];
+    return { figure, letter: letter === '' ? '' : ` ${letter}` };
+  });
+  const height = style.size * style.lead;
   return {
     width,
-    height: figure.height + 10,
+    height: height * lines.length,
     draw(x, y) {
-      beside([mark]).draw(x + (width - mark.width) / 2, y);
-      figure.draw(x, y + 10);
+      for (const [index, { figure, letter }] of lines.entries()) {
+        const [wide, after] = [widthOfText(ink, figure, style), widthOfText(ink, letter, style)];
+        const left = x + (width - wide - after) / 2;
+        const top = y + index * height;
+        text(ink, `${figure}${letter}`, style, wide + after + 1).draw(left, top);
+        strokeLine(ink, left - 1, top + height * 0.52, left + wide + 1, top + height * 0.52, RULES.thin);
+      }
     },
   };
 }

@@ -1,41 +1,42 @@
 /** The build sheet: every reading after work beside what was found, in the order the parts sit; kept for ever. */
 import { codeText } from '../kernel/codes.ts';
-import { type Block, beside, text } from '../paper/block.ts';
+import { type Block, beside, stack, text } from '../paper/block.ts';
 import type { Fonts } from '../paper/fonts.ts';
+import type { Rich } from '../paper/lines.ts';
 import { tag, verdictMark } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { heading, paragraph, ruledParagraph, signatures, titleBlock } from '../paper/parts.ts';
-import { columns, leave, type Pen, place, widthOf } from '../paper/pen.ts';
-import { readingGrid } from '../paper/reading-grid.ts';
+import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
+import { readingGrid, struckBlock } from '../paper/reading-grid.ts';
 import { type Ink, STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
 import type { BuildSheetPaper } from './contract/papers.ts';
+import type { Certified, FactTable, Figure, ReadingTable, Said } from './contract/reading-tables.ts';
 
-type Facts = BuildSheetPaper['facts'][number];
 type Words = BuildSheetPaper['texts'][number];
 
-/** Draw a build sheet. */
+/** Draw a build sheet; a certified one says so in its title. */
 export function drawBuildSheet(fonts: Fonts, paper: BuildSheetPaper): Promise<Uint8Array> {
-  const title: SheetTitle = { title: 'Build sheet', number: paper.number, code: codeText('ticket', paper.number) };
+  const title: SheetTitle = {
+    title: paper.certified ? 'Certified build sheet' : 'Build sheet',
+    number: paper.number,
+    code: codeText('ticket', paper.number),
+  };
   const pen = startSheet(fonts, paper.head, title);
-  const facts = [
-    {
-      label: 'Customer',
-      value: [{ b: paper.customer.name }, paper.customer.more ? `, ${paper.customer.more}` : ''],
-      share: 1.3,
-    },
-    { label: 'Casting', value: paper.casting, share: 2.2, lead: (ink: Ink) => tag(ink, paper.tag.number) },
-    { label: 'Finished', value: paper.finished },
-    { label: 'Units', value: paper.units, share: 0.7 },
-  ];
-  place(pen, titleBlock(pen, facts, widthOf(pen)), 3);
-  for (const [index, grid] of paper.tables.entries()) {
-    readingGrid(pen, grid);
-    leave(pen, 2);
-    place(pen, tableNote(pen, grid, widthOf(pen), index === 0), 4);
+  place(pen, titleBlock(pen, aboutOf(paper), widthOf(pen)), 3);
+  if (paper.guard) {
+    const lead = paper.certified ? 'Certified. ' : 'Judged with a guard band. ';
+    paragraph(pen, [{ b: lead }, paper.guard], STYLES.small, 3);
   }
-  inPairs(pen, paper.facts, drawFacts);
-  inPairs(pen, paper.texts, drawWords);
+  if (paper.tables.length > 0) paragraph(pen, legendOf(paper), STYLES.small, 3);
+  for (const grid of paper.tables) {
+    readingGrid(pen, grid);
+    drawNotes(pen, grid);
+  }
+  drawBeside(pen, paper);
+  if (paper.certified) drawGauges(pen, paper.certified);
+  // Names and what they do not answer for stay on one page.
+  need(pen, 50 + text(pen, paper.disclaimer, STYLES.small, widthOf(pen)).height);
   signatures(
     pen,
     paper.signatures.map(({ label, written }) => ({ label, written })),
@@ -45,41 +46,154 @@ export function drawBuildSheet(fonts: Fonts, paper: BuildSheetPaper): Promise<Ui
   return finishSheet(pen, paper.head, title);
 }
 
-function tableNote(ink: Ink, grid: BuildSheetPaper['tables'][number], width: number, first: boolean): Block {
-  const bold =
-    first && grid.rows.some(({ key }) => key) ? 'Bold rows: check these again before you bolt it down. ' : '';
-  const words = text(ink, [{ b: bold }, `${grid.verdictWords ?? ''} ${grid.note}`.trim()], STYLES.small, width - 16);
-  return grid.verdict ? beside([verdictMark(ink, grid.verdict), words], 4) : words;
+const aboutOf = (paper: BuildSheetPaper) => [
+  {
+    label: 'Customer',
+    value: [{ b: paper.customer.name }, paper.customer.more ? `, ${paper.customer.more}` : ''],
+    share: 1.3,
+  },
+  { label: 'Casting', value: paper.casting, share: 2.2, lead: (ink: Ink) => tag(ink, paper.tag.number) },
+  { label: 'Finished', value: paper.finished },
+  { label: 'Units', value: paper.units, share: 0.7 },
+];
+
+function legendOf(paper: BuildSheetPaper): Rich {
+  const bold = paper.tables.some(({ rows }) => rows.some(({ key }) => key))
+    ? 'Bold rows: check these again before you bolt it down. '
+    : '';
+  return [{ b: bold }, 'Places stand in the order they lie on the bench, front to rear.'];
 }
 
-/** Two side by side, row after row. */
-function inPairs<T>(pen: Pen, items: readonly T[], draw: (pen: Pen, item: T) => void): void {
-  for (let index = 0; index < items.length; index += 2) {
-    const [first, second] = items.slice(index, index + 2);
+function drawNotes(pen: Pen, { verdict, verdictWords, notes }: ReadingTable): void {
+  const width = widthOf(pen);
+  if (verdictWords !== '') {
+    const words = text(pen, verdictWords, STYLES.small, width - 16);
+    place(pen, verdict ? beside([verdictMark(pen, verdict), words], 4) : words, 1);
+  }
+  paragraph(pen, saidOf(notes), STYLES.small, 8);
+}
+
+/** Notes run on as one paragraph, their first words bold. */
+const saidOf = (notes: readonly Said[]): Rich =>
+  notes.flatMap(({ label, words }, index) => [
+    ...(index > 0 ? [' '] : []),
+    ...(label === '' ? [] : [{ b: label }, ' ']),
+    words,
+  ]);
+
+type Part = (pen: Pen) => void;
+
+/** Two side by side, row after row; beside a table that is left over stand the first words. */
+function drawBeside(pen: Pen, paper: BuildSheetPaper): void {
+  const facts = paper.facts.map(
+    (fact): Part =>
+      (at) =>
+        drawFacts(at, fact),
+  );
+  const words = paper.texts.map(
+    (one): Part =>
+      (at) =>
+        drawWords(at, one),
+  );
+  const first = facts.length % 2 === 0 ? 0 : 2;
+  const together = (parts: readonly Part[]): Part[] =>
+    parts.length === 0
+      ? []
+      : [
+          (at) => {
+            for (const part of parts) part(at);
+          },
+        ];
+  const parts = [...facts, ...together(words.slice(0, first)), ...words.slice(first)];
+  for (let index = 0; index < parts.length; index += 2) {
+    const [left, right] = parts.slice(index, index + 2);
     columns(
       pen,
-      0.54,
+      0.5,
       16,
-      (left) => first && draw(left, first),
-      (right) => second && draw(right, second),
+      (at) => left?.(at),
+      (at) => right?.(at),
     );
   }
 }
 
-function drawFacts(pen: Pen, { heading: title, rows, note }: Facts): void {
+const FIGURE = 76;
+
+function drawFacts(pen: Pen, { heading: title, rows, notes }: FactTable): void {
+  const hasFound = rows.some(({ found }) => found !== null);
+  const hasAfter = rows.some(({ after }) => after !== null);
+  const column = (name: string) => ({ title: name, width: FIGURE, align: 'end' as const });
   table(pen, {
     heading: title,
-    columns: [{ width: { share: 1 } }, { width: 92, align: 'end' }],
-    rows: rows.map(({ words, amount, strong = false }) => ({ cells: [words, amount], strong })),
+    columns: [
+      { ...(hasFound && { title: '' }), width: { share: 1 } },
+      ...(hasFound ? [column('Found')] : []),
+      ...(hasAfter ? [hasFound ? column('After') : { width: FIGURE, align: 'end' as const }] : []),
+    ],
+    rows: rows.map(({ words, small, found, after, strong = false }) => ({
+      cells: [
+        (width: number) => wordsBlock(pen, words, small, strong, width),
+        ...(hasFound ? [(width: number) => figureBlock(pen, found, false, width)] : []),
+        ...(hasAfter ? [(width: number) => figureBlock(pen, after, strong, width)] : []),
+      ],
+    })),
     flush: true,
     padY: 2,
   });
   leave(pen, 2);
-  paragraph(pen, note, STYLES.small, 2);
+  paragraph(pen, saidOf(notes), STYLES.small, 4);
+}
+
+const wordsBlock = (ink: Ink, words: string, small: string, strong: boolean, width: number): Block =>
+  stack([
+    text(ink, words, strong ? STYLES.strong : STYLES.body, width),
+    ...(small === '' ? [] : [text(ink, small, { ...STYLES.small, lead: 1.15 }, width)]),
+  ]);
+
+/** The figure with its mark before it; below, small, the same in the other unit and its doubt. */
+function figureBlock(ink: Ink, figure: Figure | null, strong: boolean, width: number): Block {
+  if (!figure) return text(ink, '', STYLES.figure, width);
+  const mark = figure.verdict && figure.verdict !== 'pass' ? verdictMark(ink, figure.verdict, 8) : undefined;
+  const value = text(
+    ink,
+    figure.text,
+    strong || mark ? STYLES.strongFigure : STYLES.figure,
+    mark ? width - mark.width - 3 : width,
+    { align: 'end' },
+  );
+  const below = [figure.word, figure.doubt, figure.other].filter(Boolean);
+  return stack([
+    ...(figure.struck ? [struckBlock(ink, figure.struck, width)] : []),
+    mark ? beside([mark, value], 3, 'middle') : value,
+    ...below.map((words) =>
+      text(ink, words ?? '', { ...STYLES.figure, size: 8.5, lead: 1.15 }, width, { align: 'end' as const }),
+    ),
+  ]);
 }
 
 function drawWords(pen: Pen, { heading: title, words, named = [] }: Words): void {
   heading(pen, title, 16);
   paragraph(pen, words, STYLES.body, 2);
   for (const { label, words: said } of named) paragraph(pen, [{ b: label }, ' ', said], STYLES.body, 2);
+}
+
+/** Gauges one by one: what each is worth and when it was checked. */
+function drawGauges(pen: Pen, { gauges }: Certified): void {
+  leave(pen, 4);
+  table(pen, {
+    heading: 'Measured with',
+    columns: [
+      { title: 'Gauge', width: { share: 1.6 } },
+      { title: 'Number', width: { share: 0.9 } },
+      { title: 'Uncertainty, k = 2', width: { share: 1.1 } },
+      { title: 'Last check', width: { share: 1.3 } },
+      { title: 'Next check', width: { share: 1.3 } },
+    ],
+    rows: gauges.map(({ name, kind, serial, doubt, checked, due }) => ({
+      cells: [[{ b: name }, ` ${kind}`], serial || 'not given', doubt || 'not stated', checked, due],
+    })),
+    flush: true,
+    padY: 2,
+  });
+  if (gauges.length === 0) paragraph(pen, 'No gauge was named: nothing here is certified by a gauge.', STYLES.body, 2);
 }

@@ -1,6 +1,6 @@
 /** The traveller: one sheet that goes with a casting over the floor. No money, no telephone. */
 import { codeText } from '../kernel/codes.ts';
-import { type Block, beside, RULES, space, stack, strokeLine, strokeRect, text } from '../paper/block.ts';
+import { type Block, beside, RULES, stack, strokeLine, strokeRect, text } from '../paper/block.ts';
 import { CODE_SIZES, code } from '../paper/code.ts';
 import { drawingBlock } from '../paper/drawing.ts';
 import type { Fonts } from '../paper/fonts.ts';
@@ -8,6 +8,7 @@ import { bar, blank, tag } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { paragraph, signatures } from '../paper/parts.ts';
 import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
+import { readingGrid } from '../paper/reading-grid.ts';
 import { type Ink, STYLES, type Style } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
 import { widthOfText } from '../paper/text.ts';
@@ -17,6 +18,8 @@ import { METAL_BARS, type TravellerPaper } from './contract/papers.ts';
 const WRITE_ROW = 28;
 /** 8.5 mm: a figure is written in one line. */
 const GRID_ROW = 24;
+/** What is read, small, so that there is room to write. */
+const READ: Style = { ...STYLES.small, lead: 1.1 };
 
 const big: Style = { face: 'figureBold', bold: 'figureBold', size: 20, lead: 1 };
 
@@ -46,7 +49,7 @@ export function drawTraveller(fonts: Fonts, paper: TravellerPaper): Promise<Uint
   leave(pen, 4);
   for (const note of paper.notes) paragraph(pen, [{ b: note.label }, ' ', note.words], STYLES.small, 2);
   drawFoundAndSigned(pen);
-  if (paper.grid) drawGrid(pen, paper.grid);
+  drawGrids(pen, paper.grids);
   return finishSheet(pen, paper.head, title);
 }
 
@@ -177,8 +180,8 @@ function drawOperations(pen: Pen, paper: TravellerPaper): void {
       { title: 'Date', width: 36 },
       { title: 'Redo', width: 32 },
     ],
-    rows: paper.operations.map(({ no, name, note, units }) => ({
-      cells: [no, cell(name, note), units],
+    rows: paper.operations.map(({ no, name, note, units, readings = '' }) => ({
+      cells: [no, cell(name, note), units, (width: number) => text(pen, readings, READ, width)],
       height: WRITE_ROW,
     })),
     ruled: true,
@@ -200,24 +203,46 @@ function drawFoundAndSigned(pen: Pen): void {
   );
 }
 
-/** The back: spots across in bench order, quantities down, empty cells to write in. */
-function drawGrid(pen: Pen, grid: NonNullable<TravellerPaper['grid']>): void {
-  const most = 16;
+/** The back: places across in bench order, quantities down, empty cells to write in, the limits beside them. */
+function drawGrids(pen: Pen, grids: TravellerPaper['grids']): void {
+  if (grids.length === 0) return;
   if (pen.page === 0) pen.turn();
   else leave(pen, 10);
-  for (let from = 0; from < grid.spots.length; from += most) {
-    const spots = grid.spots.slice(from, from + most);
-    const width = Math.min(60, (widthOf(pen) - 110) / spots.length);
-    table(pen, {
-      heading: from === 0 ? grid.heading : `${grid.heading}, further`,
-      columns: [
-        { width: 110, style: STYLES.small },
-        ...spots.map((spot) => ({ title: spot, width, align: 'center' as const, style: STYLES.figure })),
-      ],
-      rows: grid.rows.map((row) => ({ cells: [row], height: GRID_ROW })),
-      ruled: true,
-      padX: 2,
-    });
-    place(pen, space(12));
+  const words = 'Readings, places in the order they lie on the bench. Write them here and type them row by row.';
+  paragraph(pen, words, STYLES.small, 4);
+  for (const grid of grids) {
+    if (grid.groups.length === 0) drawBoxes(pen, grid);
+    else {
+      const rows = grid.rows.map(({ label, limit, other }) => ({ label, values: [], limit, doubt: other }));
+      readingGrid(pen, { ...grid, rows }, GRID_ROW);
+    }
+    leave(pen, 8);
   }
 }
+
+/** Figures read once: a box for what was found and one for what stands after work. */
+function drawBoxes(pen: Pen, { heading, rows }: TravellerPaper['grids'][number]): void {
+  const limit = (words: string, other: string) => (width: number) =>
+    stack([
+      text(pen, [{ b: words }], STYLES.small, width),
+      ...(other === '' ? [] : [text(pen, other, STYLES.small, width)]),
+    ]);
+  table(pen, {
+    heading,
+    columns: [
+      { title: '', width: { share: 1 }, style: STYLES.small },
+      { title: 'Found', width: 92 },
+      { title: 'After', width: 92 },
+      { title: 'Limit', width: 150 },
+    ],
+    rows: rows.map(({ label, limit: chosen, other, found = true, after = true }) => ({
+      cells: [label, found ? '' : NO_BOX, after ? '' : NO_BOX, limit(chosen, other)],
+      height: GRID_ROW,
+    })),
+    ruled: true,
+    padX: 3,
+  });
+}
+
+/** Nothing to write here. */
+const NO_BOX = '\u2013';

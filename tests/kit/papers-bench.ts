@@ -1,7 +1,7 @@
-/** Examples of papers of the bench: S01 and S02 of the demo data. */
+/** Examples of a traveller and of added work: S02 of the demo data. */
 import { drawCasting } from '#core/drawing/draw-casting.ts';
 import type { DrawnSpot, DrawnType } from '#core/drawing/drawn-type.ts';
-import type { AddedWorkPaper, BuildSheetPaper, TravellerPaper } from '#core/sheets/contract/papers.ts';
+import type { AddedWorkPaper, TravellerPaper } from '#core/sheets/contract/papers.ts';
 
 type WithoutHead<T> = Omit<T, 'head'>;
 
@@ -88,24 +88,42 @@ export const traveller: WithoutHead<TravellerPaper> = {
   ],
   changed: [],
   changedSince: '',
-  grid: {
-    heading: 'Readings, front to rear as the head lies deck up. Write them here and type them row by row',
-    spots: valves.map(({ label }) => label),
-    rows: [
-      'Guide, top',
-      'Guide, middle',
-      'Guide, bottom',
-      'Stem',
-      'Margin',
-      'Seat width',
-      'Seat runout',
-      'Tip height',
-      'Installed height',
-      'Shim',
-      'Height with shim',
-      'Vacuum, start and 10 s',
-    ],
-  },
+  grids: [
+    {
+      heading: 'Guides and stems',
+      groups: [
+        { title: 'Intake side', spots: valves.slice(0, 6).map(({ label }) => label) },
+        { title: 'Exhaust side', spots: valves.slice(6).map(({ label }) => label) },
+      ],
+      rows: [
+        { label: 'Guide inside, top, mm', limit: '', other: '' },
+        { label: 'Guide inside, middle, mm', limit: '', other: '' },
+        { label: 'Guide inside, bottom, mm', limit: '', other: '' },
+        { label: 'Valve stem, mm', limit: '5.960 – 5.975 mm', other: '.2346 – .2352 in' },
+      ],
+    },
+    {
+      heading: 'Seats and valves',
+      groups: [
+        { title: 'Intake side', spots: valves.slice(0, 6).map(({ label }) => label) },
+        { title: 'Exhaust side', spots: valves.slice(6).map(({ label }) => label) },
+      ],
+      rows: [
+        { label: 'Margin, mm', limit: 'I at least 0.8 mm\nE at least 1.2 mm', other: 'I .031 in\nE .047 in' },
+        { label: 'Seat width, mm', limit: '1.2 – 1.6 mm', other: '.047 – .063 in' },
+        { label: 'Seat runout, mm', limit: '', other: '' },
+        { label: 'Stem tip height, mm', limit: '', other: '' },
+      ],
+    },
+    {
+      heading: 'Surfacing',
+      groups: [],
+      rows: [
+        { label: 'Thickness, mm', limit: 'at least 130.80 mm', other: '5.150 in', found: true, after: true },
+        { label: 'Finish Ra, µm', limit: 'at most 0.80 µm', other: '31 µin', found: false, after: true },
+      ],
+    },
+  ],
 };
 
 export const addedWork: WithoutHead<AddedWorkPaper> = {
@@ -178,95 +196,4 @@ export const addedWork: WithoutHead<AddedWorkPaper> = {
   currency: 'USD',
   silence: 'work on both heads waits. After Friday 17:00 we ring again; storage terms of your claim ticket apply.',
   signFor: 'Mudlark Lane Garage Ltd',
-};
-
-const s01 = {
-  spots: ['1E', '1I', '2I', '2E', '3E', '3I', '4I', '4E'],
-  found: ['1.518', '1.503', '1.506', '1.531', '1.529', '1.497', '1.512', '1.544'],
-  shims: ['.015', '0', '0', '.030', '.030', '0', '.015', '.045'],
-  final: ['1.503', '1.503', '1.506', '1.501', '1.499', '1.497', '1.497', '1.499'],
-  seat: ['59.4', '59.4', '58.8', '59.8', '60.2', '60.6', '60.6', '60.2'],
-  open: ['123.4', '123.4', '122.8', '123.8', '124.2', '124.6', '124.6', '124.2'],
-  clearance: ['.0034', '.0025', '.0025', '.0044', '.0035', '.0026', '.0025', '.0035'],
-};
-
-export const buildSheet: WithoutHead<BuildSheetPaper> = {
-  number: '20417',
-  customer: { name: 'Annelore Fisk-Tarrow' },
-  tag: { number: '41170', metal: 'iron' },
-  casting: 'cylinder head, iron, LO-4, casting no. 31C-0926',
-  finished: 'Tue 2 Mar 2027',
-  units: 'in, lbf',
-  tables: [
-    {
-      heading: 'As found beside after, in the order the valves sit in the head, front to rear',
-      groups: [{ title: '', spots: s01.spots }],
-      rows: [
-        { label: 'Guide clearance, found', values: s01.clearance, limit: 'I at most .0040 E at most .0050' },
-        { label: 'Installed height, found', values: s01.found, limit: 'target 1.500' },
-        { label: 'Shims', values: s01.shims, limit: '' },
-        { label: 'Height with shims, after', values: s01.final, limit: '1.490 – 1.510', key: true },
-        { label: 'Seat load, calculated', values: s01.seat, limit: 'nominal spring', key: true },
-        { label: 'Open load, calculated', values: s01.open, limit: 'nominal spring' },
-        {
-          label: 'Vacuum fall in 10 s, inHg',
-          values: ['1', '0', '1', '6', '0', '0', '1', '2'],
-          limit: 'at most 5',
-          verdicts: [null, null, null, 'over', null, null, null, null],
-        },
-        {
-          label: 'Valve',
-          values: ['reused', 'reused', 'reused', 'new', 'reused', 'reused', 'reused', 'new'],
-          limit: '',
-        },
-      ],
-      note: 'Limits from casting type LO-4, not yet checked by a second person.',
-      verdict: 'pass',
-      verdictWords: 'All 8 heights pass.',
-    },
-  ],
-  facts: [
-    {
-      heading: 'Deck',
-      rows: [
-        { words: 'Thickness before', amount: '2.942' },
-        { words: 'Taken off', amount: '0.004' },
-        { words: 'Thickness after', amount: '2.938', strong: true },
-        { words: 'Left for another cut, least allowed 2.925', amount: '0.013' },
-        { words: 'Flatness after, limit 0.003', amount: '0.001' },
-      ],
-      note: '',
-    },
-    {
-      heading: 'What that changes for you',
-      rows: [
-        { words: 'Chamber, each, smaller by about', amount: '0.4 cc' },
-        { words: 'Compression, 6.80 : 1 becomes about', amount: '6.83 : 1' },
-      ],
-      note: 'Surfacing and valve sink together. Turn the engine by hand twice before starting.',
-    },
-  ],
-  texts: [
-    {
-      heading: 'Done',
-      words:
-        'Hot tank, magnetic check (none found), take apart, valve grind, seat cut, spring heights, assemble, vacuum test, oil and wrap.',
-    },
-    {
-      heading: 'Declined or not done by us',
-      words: 'Lash, piston to valve, cam timing and the condition of bolts: by the engine builder.',
-      named: [{ label: 'Guides measured, not renewed:', words: 'all inside limits.' }],
-    },
-    { heading: 'Renewed', words: '8 stem seals; valves 2E and 4E.' },
-    {
-      heading: 'Measured with',
-      words: 'Height micrometer G03 (±0.0010, checked 12 Jan 2027), bore gauge G05 (checked 3 Feb 2027).',
-    },
-  ],
-  signatures: [
-    { label: 'Measured by', written: 'Sami Okkerbee' },
-    { label: 'Signed off by', written: 'Dervla Kestane, Tue 2 Mar 15:40' },
-  ],
-  disclaimer:
-    'Whoever builds the engine must check every fit before use. Torque figures come from the engine maker, not from us. Warranty: sheet W-3, kept with the invoice.',
 };

@@ -1,6 +1,7 @@
 /** One example of every paper, in the invented world of the practice shop. Figures of S01 and S02 of the demo data. */
 import type { PaperHead, Papers } from '#core/sheets/contract/papers.ts';
-import { addedWork, buildSheet, traveller } from './papers-bench.ts';
+import { addedWork, traveller } from './papers-bench.ts';
+import { buildSheet } from './papers-build-sheet.ts';
 import { claimTicket, dropOff, estimate } from './papers-desk.ts';
 import { invoice, readyLabels, receipt, release } from './papers-door.ts';
 import { bagTags, castingTags } from './papers-tags.ts';

@@ -3,6 +3,7 @@
  * paper and screen cannot differ.
  */
 import type { Drawing } from '../../drawing/shape.ts';
+import type { BlankGrid, Certified, FactTable, ReadingTable } from './reading-tables.ts';
 
 /** What stands on every sheet. */
 export type PaperHead = Readonly<{
@@ -94,13 +95,20 @@ export type TravellerPaper = Readonly<{
   marks: readonly Marked[];
   spec: readonly Readonly<{ label: string; chosen: string; other: string }>[];
   warnings: readonly string[];
-  operations: readonly Readonly<{ no: string; name: string; note: string; units: string }>[];
+  operations: readonly Readonly<{
+    no: string;
+    name: string;
+    note: string;
+    units: string;
+    /** What is read in it, small in the box for readings: the grids on the back have the places. */
+    readings?: string;
+  }>[];
   notes: readonly Named[];
   /** What changed since the revision named, when this is a later one. */
   changed: readonly string[];
   changedSince: string;
-  /** A blank grid on the back, to be typed row by row. */
-  grid: Readonly<{ heading: string; spots: readonly string[]; rows: readonly string[] }> | null;
+  /** Blank grids on the back, to be typed row by row; empty when nothing is measured. */
+  grids: readonly BlankGrid[];
 }>;
 
 export type TagStock = 'tag-5' | 'tag-3' | 'tag-1' | 'label-3x2' | 'label-4x6';
@@ -168,16 +176,6 @@ export type AddedWorkPaper = Readonly<{
   signFor: string;
 }>;
 
-export type VerdictWord = 'pass' | 'over' | 'under' | 'close' | 'not_measured' | 'no_limit';
-export type ReadingRow = Readonly<{
-  label: string;
-  values: readonly string[];
-  limit: string;
-  /** The builder of the engine checks this row again. */
-  key?: boolean;
-  /** Marks for values that do not pass. */
-  verdicts?: readonly (VerdictWord | null)[];
-}>;
 export type BuildSheetPaper = Readonly<{
   head: PaperHead;
   number: string;
@@ -186,15 +184,12 @@ export type BuildSheetPaper = Readonly<{
   casting: string;
   finished: string;
   units: string;
-  tables: readonly Readonly<{
-    heading: string;
-    groups: readonly Readonly<{ title: string; spots: readonly string[] }>[];
-    rows: readonly ReadingRow[];
-    note: string;
-    verdict?: VerdictWord;
-    verdictWords?: string;
-  }>[];
-  facts: readonly Readonly<{ heading: string; rows: readonly TotalLine[]; note: string }>[];
+  /** The rule of a sheet judged with a guard band; null without. */
+  guard: string | null;
+  /** With the doubt of each figure and the gauges one by one; null for an ordinary sheet. */
+  certified: Certified | null;
+  tables: readonly ReadingTable[];
+  facts: readonly FactTable[];
   texts: readonly Readonly<{ heading: string; words: string; named?: readonly Named[] }>[];
   signatures: readonly Readonly<{ label: string; written: string }>[];
   disclaimer: string;

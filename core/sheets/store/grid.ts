@@ -1,31 +1,41 @@
-/** The blank grid on a traveller's back: what is read at every place, to be written by hand and typed row by row. */
+/** The blank grids on a traveller's back: what the live operations want, to be written by hand and typed row by row. */
+import type { OperationId } from '../../kernel/ids.ts';
+import { blankGrids } from '../compute/blank-grids.ts';
 import type { TravellerPaper } from '../contract/papers.ts';
 import type { PrintedCasting } from './castings.ts';
+import { readSheets } from './measured.ts';
 import type { Scene } from './scene.ts';
-import { readSheets } from './spec.ts';
 
-/** Rows that fit one page with room to write. */
-const MOST_ROWS = 20;
+type Want = Readonly<{ code: string; words: string /** Worked out from others. */; computed: boolean }>;
 
-/** Valves of a head, bores of a block: the kind of place that has the most tables. Null when nothing is read at places. */
-export function readGrid(scene: Scene, casting: PrintedCasting): TravellerPaper['grid'] {
-  const sheets = readSheets(scene, casting).filter(({ table }) => table.spotKind !== null);
-  const byKind = Map.groupBy(sheets, ({ table }) => table.spotKind);
-  const most = [...byKind.values()].sort((a, b) => b.length - a.length)[0];
-  const columns = most?.[0]?.columns;
-  if (!most || !columns || columns.length === 0) return null;
-  const rows = most.flatMap((sheet) =>
-    sheet.rows
-      .filter((row) => row.shown && !row.derived)
-      .map((row) => {
-        const point = row.pointWords === null ? '' : `, ${row.pointWords}`;
-        const stage = row.stage === 'before' ? ', found' : '';
-        return `${row.words.charAt(0).toUpperCase()}${row.words.slice(1)}${point}${stage}${row.unitMark === '' ? '' : `, ${row.unitMark}`}`;
-      }),
+/** What an operation wants to know, by its id, each quantity once. */
+export type Wanted = ReadonlyMap<OperationId, readonly Want[]>;
+
+/** Quantities that these operations want, in the order of the catalogue. */
+export function readWanted({ db }: Scene, operations: readonly OperationId[]): Wanted {
+  if (operations.length === 0) return new Map();
+  const rows = db.all(
+    db.q
+      .selectFrom('operation as o')
+      .innerJoin('needed_reading as n', 'n.operation_kind_id', 'o.operation_kind_id')
+      .innerJoin('quantity as q', 'q.id', 'n.quantity_id')
+      .select(['o.id', 'q.code', 'q.words', 'q.derived'])
+      .where('o.id', 'in', operations)
+      .where('n.retired_on', 'is', null)
+      .orderBy('n.id'),
   );
-  return {
-    heading: 'Readings, in the order the places lie on the bench. Write them here and type them row by row',
-    spots: columns.map(({ label }) => label),
-    rows: [...new Set(rows)].slice(0, MOST_ROWS),
-  };
+  const byOperation = Map.groupBy(rows, ({ id }): OperationId => id);
+  return new Map(
+    [...byOperation].map(([id, all]) => [
+      id,
+      [...new Map(all.map(({ code, words, derived }) => [code, { code, words, computed: derived !== null }])).values()],
+    ]),
+  );
+}
+
+/** Empty when nothing is measured in this work. */
+export function readGrids(scene: Scene, casting: PrintedCasting, wanted: Wanted): TravellerPaper['grids'] {
+  const codes = new Set([...wanted.values()].flatMap((all) => all.map(({ code }) => code)));
+  if (codes.size === 0) return [];
+  return blankGrids({ tables: readSheets(scene, casting), wanted: codes });
 }

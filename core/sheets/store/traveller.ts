@@ -26,7 +26,7 @@ import {
   tagOf,
 } from './castings.ts';
 import { drawPrinted } from './drawing.ts';
-import { readGrid } from './grid.ts';
+import { readGrids, readWanted } from './grid.ts';
 import { readTicketPeople } from './people.ts';
 import type { Scene } from './scene.ts';
 import { readSpec } from './spec.ts';
@@ -41,6 +41,10 @@ export function readTraveller(scene: Scene, id: CastingId): Draft {
   const facts = loadFacts(db, casting.ticket_id);
   const operations = ticketNow(facts).operations.filter((now) => now.castingId === id && now.live);
   const marks = listMarks(db, id);
+  const wanted = readWanted(
+    scene,
+    operations.map((now) => now.id as OperationFact['id']),
+  );
   return {
     tag: tagOf(casting),
     position: sideWords(casting),
@@ -54,9 +58,14 @@ export function readTraveller(scene: Scene, id: CastingId): Draft {
     marks: marks.map((mark) => ({ no: mark.no, words: benchWords(mark) })),
     spec: readSpec(scene, casting),
     warnings: warningsOf(scene, casting, ticket),
-    operations: operations.map((now, index) => operationOf(scene, facts, now, index)),
+    operations: operations.map((now, index) => ({
+      ...operationOf(scene, facts, now, index),
+      readings: list(
+        (wanted.get(now.id as OperationFact['id']) ?? []).flatMap(({ words, computed }) => (computed ? [] : [words])),
+      ),
+    })),
     notes: notesOf(scene, casting, facts),
-    grid: readGrid(scene, casting),
+    grids: readGrids(scene, casting, wanted),
   };
 }
 

@@ -1,9 +1,6 @@
 /** What was done to a casting, by whom, with which gauges, and what was renewed. */
 import type { Moment } from '../../kernel/days.ts';
-import { formatDayYear } from '../../kernel/format.ts';
 import type { CastingId } from '../../kernel/ids.ts';
-import { showExact, withMark } from '../../kernel/measure-show.ts';
-import { isUnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { ticketNow } from '../../state/compute/tickets.ts';
 import { loadFacts } from '../../state/store/load-facts.ts';
 import { list, sentence } from '../compute/words.ts';
@@ -117,34 +114,6 @@ const reusedOf = ({ db }: Scene, casting: CastingId): string[] => {
     .filter(({ id }) => fates.get(id) === 'in_casting')
     .map(({ counted, words }) => `${counted ?? ''} ${words}`.trim());
 };
-
-/** Gauges used for readings that stand, with what each is worth and its last check. */
-export function readGauges({ db }: Scene, casting: CastingId): string[] {
-  const rows = db.sql<{
-    name: string;
-    serial: string | null;
-    unit: string;
-    uncertainty: number | null;
-    bp: number | null;
-    checked: string | null;
-    due: string | null;
-  }>(
-    `SELECT t.name, t.serial, t.unit, t.uncertainty, t.uncertainty_bp AS bp,
-       (SELECT c.on_day FROM tool_check c WHERE c.tool_id = t.id ORDER BY c.on_day DESC LIMIT 1) AS checked,
-       (SELECT c.next_due_on FROM tool_check c WHERE c.tool_id = t.id ORDER BY c.on_day DESC LIMIT 1) AS due
-     FROM tool t WHERE t.id IN (SELECT r.tool_id FROM reading r WHERE r.casting_id = ? AND NOT EXISTS (SELECT 1 FROM reading n WHERE n.supersedes_id = r.id))
-     ORDER BY t.name`,
-    casting,
-  );
-  return rows.map((row) => {
-    const worth =
-      row.uncertainty !== null && isUnitCode(row.unit)
-        ? `±${withMark(showExact(row.uncertainty, row.unit, unitShape(row.unit).decimals), row.unit)}`
-        : '';
-    const checked = row.checked === null ? 'never checked' : `checked ${formatDayYear(row.checked as never)}`;
-    return `${row.name} (${list([row.serial, worth, checked])})`;
-  });
-}
 
 /** Names of those whose readings stand. */
 export const readReaders = ({ db }: Scene, casting: CastingId): string[] =>

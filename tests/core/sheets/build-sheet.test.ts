@@ -22,7 +22,7 @@ describe.skipIf(lacks('pdftotext'))('drawBuildSheet', () => {
   it('says what is left to cut, what we did not do, what was measured with, and who signed', async () => {
     const text = textOf(await draw());
 
-    expect(text).toContain('Left for another cut, least allowed 2.925');
+    expect(text).toContain('Left above the minimum 0.013 in 0.33 mm');
     expect(text).toContain('Lash, piston to valve, cam timing');
     expect(text).toContain('Height micrometer G03');
     expect(text).toContain('Dervla Kestane, Tue 2 Mar 15:40');

@@ -30,7 +30,9 @@ describe.skipIf(lacks('pdftotext'))('drawTraveller', () => {
     const back = pagesOf(await draw())[1] ?? '';
 
     expect(back).toContain('1I1 1I2 2I1 2I2 3I1 3I2 1E1 1E2 2E1 2E2 3E1 3E2');
-    expect(back).toContain('Height with shim');
+    expect(back).toContain('Guide inside, top, mm');
+    expect(back).toContain('at least 130.80 mm');
+    expect(back).toContain('5.150 in');
     expect(back).toContain('ALUMINIUM - NO CAUSTIC');
   });
 
