@@ -5,6 +5,7 @@ import { CAM_BORE_TABLES } from './bench-tables/cam-bores.ts';
 import { DECK_TABLES } from './bench-tables/deck-height.ts';
 import { EFFECT_TABLES } from './bench-tables/effects.ts';
 import { FACE_TABLES } from './bench-tables/faces.ts';
+import { FINISH_TABLES } from './bench-tables/finish.ts';
 import { FIT_TABLES } from './bench-tables/fits.ts';
 import { HEAD_FACE_TABLES } from './bench-tables/head-faces.ts';
 import { LEAK_TABLES } from './bench-tables/leak-tests.ts';
@@ -17,6 +18,7 @@ export const BENCH_TABLES: readonly BenchTable[] = [
   ...HEAD_FACE_TABLES,
   ...CAM_BORE_TABLES,
   ...LEAK_TABLES,
+  ...FINISH_TABLES,
   ...FACE_TABLES,
   ...EFFECT_TABLES,
   ...BLOCK_TABLES,

@@ -70,7 +70,6 @@ const FINISH: WordLimits = {
 /** By the quantity that is judged. */
 export const LIMITS_BY_WORD: Readonly<Record<string, WordLimits>> = {
   'finish-ra': FINISH,
-  'finish-card': FINISH,
   'insert-interference': metals('insert-interference'),
   'guide-interference': metals('guide-interference'),
   'insert-heat': HEAT,

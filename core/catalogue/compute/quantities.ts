@@ -11,6 +11,7 @@ import { CHAMBERS } from './quantities/chambers.ts';
 import { DECK_HEIGHT } from './quantities/deck-height.ts';
 import { EFFECTS } from './quantities/effects.ts';
 import { FACE_QUANTITIES } from './quantities/faces.ts';
+import { FINISH } from './quantities/finish.ts';
 import { FITS } from './quantities/fits.ts';
 import { GRINDING } from './quantities/grinding.ts';
 import { LASH } from './quantities/lash.ts';
@@ -39,6 +40,7 @@ export const QUANTITIES: readonly Quantity[] = [
   ...BLOCK,
   ...BOTTOM_END,
   ...FITS,
+  ...FINISH,
   ...CAM_BORES,
   ...CHAMBERS,
   ...EFFECTS,

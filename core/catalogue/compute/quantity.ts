@@ -47,6 +47,10 @@ export type Quantity = Readonly<{
   countsSteps: boolean;
   /** Points are too many to be rows of a workspace (a grid): they live in code. */
   pointsInCode: boolean;
+  /** An empty cell says nothing: the figure is extra, or a sheet gives it. In code only. */
+  optional: boolean;
+  /** Judged by eye against a sample and never measured: every figure of it says so. In code only. */
+  compared: boolean;
   /** Allowed words of a `choice`; empty when free. */
   choices: readonly string[];
   /** Four decimals of an inch, three of a millimetre: bores, guides, fits, flatness. Else three and two. */
@@ -73,6 +77,8 @@ export function quantity(code: string, words: string, extra: Extra = {}): Quanti
     derived: null,
     orTyped: false,
     judgedAs: null,
+    optional: false,
+    compared: false,
     sideMatters: false,
     entryRule: 'none',
     entryDigits: 0,

@@ -4,6 +4,7 @@ import { BLOCK_LIMITS } from './shop-limits/block.ts';
 import { CAM_BORE_LIMITS } from './shop-limits/cam-bores.ts';
 import { EFFECT_LIMITS } from './shop-limits/effects.ts';
 import { FACE_LIMITS } from './shop-limits/faces.ts';
+import { FINISH_LIMITS } from './shop-limits/finish.ts';
 import { FIT_LIMITS } from './shop-limits/fits.ts';
 import { HEAD_LIMITS } from './shop-limits/heads.ts';
 import { LEAK_LIMITS } from './shop-limits/leak-tests.ts';
@@ -15,6 +16,7 @@ export const SHOP_LIMITS: readonly ShopLimit[] = [
   ...FIT_LIMITS,
   ...CAM_BORE_LIMITS,
   ...LEAK_LIMITS,
+  ...FINISH_LIMITS,
   ...EFFECT_LIMITS,
   ...BLOCK_LIMITS,
 ];

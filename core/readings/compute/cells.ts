@@ -59,15 +59,16 @@ function stateOf(quantity: Quantity, rows: CellRows, known: Known | null): CellS
 }
 
 /**
- * Words are not judged, nor what does not apply, nor a figure that only has a target (a step on the way). A computed figure
- * without limit that cannot be computed yet says nothing.
+ * Words are not judged, nor what does not apply, nor a figure that only has a target (a step on the way). What is computed or
+ * extra, without limit and not there yet, says nothing.
  */
 function verdictAt(bench: Bench, place: CellPlace, state: CellState, known: Known | null): Verdict | null {
   const { quantity, stage, spot } = place;
   if (quantity.family === 'choice' || quantity.family === 'text' || state === 'not applicable') return null;
   const limit = bench.limit(quantity.code, stage, spot?.side ?? null)?.limit ?? null;
   const isJudged = limit !== null && (limit.low !== null || limit.high !== null);
-  if (known?.value == null) return isJudged || quantity.derived === null ? NOT_MEASURED : null;
+  const isAsked = isJudged || (quantity.derived === null && !quantity.optional);
+  if (known?.value == null) return isAsked ? NOT_MEASURED : null;
   if (limit !== null && !isJudged) return null;
   return bench.verdict(quantity.code, stage, spot?.side ?? null, known);
 }
@@ -91,7 +92,8 @@ function readingText(reading: Reading, rowUnit: UnitCode | null): string {
 }
 
 const READ_ON = { bare_pocket: 'on the bare pocket', cup: 'on the cup', cup_and_shim: 'on cup and shim' } as const;
-const FIT = {
+/** How the fingers or a gauge gave a figure, as small print. */
+export const FIT_WORDS = {
   implied: 'point set by the program',
   last_digits: 'last digits typed',
   compared: 'compared with a card',
@@ -102,7 +104,7 @@ function marksOf(bench: Bench, place: CellPlace, known: Known | null, verdict: V
   const { current } = bench.rows(place.quantity.code, place.spot, place.point, place.stage);
   const marks = [...(known?.marks ?? [])];
   if (current?.readOn) marks.push(`read ${READ_ON[current.readOn]}`);
-  if (current && current.mark !== 'entered') marks.push(FIT[current.mark]);
+  if (current && current.mark !== 'entered') marks.push(FIT_WORDS[current.mark]);
   if (current?.note) marks.push(current.note);
   marks.push(...doubtMarks(bench, place, known, verdict));
   const isDoubtNeeded = bench.facts.guard && known?.value != null && known.uncertainty === null;

@@ -44,7 +44,7 @@ export function readEntry(bench: Bench, place: CellPlace, text: string, unit: Un
     read,
     becomes: becomesOf(text, read),
     doubt: doubtOf(read, expectedAt(bench, place)),
-    keep: { ...kept, kind: 'number' },
+    keep: { ...kept, kind: 'number', mark: quantity.compared ? 'compared' : kept.mark },
   };
 }
 

@@ -11,6 +11,7 @@ import { COMPRESSION_FORMULAS } from './formulas/compression.ts';
 import { DECK_FORMULAS } from './formulas/deck-height.ts';
 import { EFFECT_FORMULAS } from './formulas/effects.ts';
 import { FACE_FORMULAS } from './formulas/faces.ts';
+import { FINISH_FORMULAS } from './formulas/finish.ts';
 import { FIT_FORMULAS } from './formulas/fits.ts';
 import type { Formula } from './formulas/formula.ts';
 import { GRINDING_FORMULAS } from './formulas/grinding.ts';
@@ -35,6 +36,7 @@ export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...FIT_FORMULAS,
   ...CAM_BORE_FORMULAS,
   ...LEAK_FORMULAS,
+  ...FINISH_FORMULAS,
   ...SPRING_FORMULAS,
   ...WIRE_SPRING_FORMULAS,
   ...SURFACE_FORMULAS,

@@ -15,7 +15,7 @@ export const CAM_BORES: readonly Quantity[] = [
     derived: 'cam-bore-round',
   }),
   quantity('cam-line-at', 'line reads', { ...journal, fine: true, signed: true }),
-  quantity('cam-journal-place', 'journal from the front', journal),
+  quantity('cam-journal-place', 'journal from the front', { ...journal, optional: true }),
   quantity('cam-line-off', 'stands off the line', { ...journal, fine: true, signed: true, derived: 'cam-line-off' }),
   quantity('cam-bore-clearance', 'cam in its bore', {
     ...journal,

@@ -19,15 +19,15 @@ const dropIn = (code: string, words: string, at: typeof valve | typeof cylinder)
 
 const chosen = (code: string, words: string): Quantity[] => [
   quantity(`${code}-metal`, `metal of the ${words}s`, metal),
-  quantity(`${code}-chilled`, `${words}s chilled to`, warmth),
+  quantity(`${code}-chilled`, `${words}s chilled to`, { ...warmth, optional: true }),
   quantity(`${code}-heat-most`, `heat it to, for every ${words}`, { ...warmth, derived: `${code}-heat-most` }),
 ];
 
 export const FITS: readonly Quantity[] = [
-  quantity('room-temperature', 'room', warmth),
-  quantity('part-temperature', 'casting when measured', warmth),
-  quantity('running-temperature', 'casting when it runs', warmth),
-  quantity('drop-in-clearance', 'room wanted to drop in', fine),
+  quantity('room-temperature', 'room', { ...warmth, optional: true }),
+  quantity('part-temperature', 'casting when measured', { ...warmth, optional: true }),
+  quantity('running-temperature', 'casting when it runs', { ...warmth, optional: true }),
+  quantity('drop-in-clearance', 'room wanted to drop in', { ...fine, optional: true }),
   quantity('warm-inch', 'an inch (25.4 mm) reads too big by', { fine: true, signed: true, derived: 'warm-inch' }),
   quantity('counterbore-warm', 'hole for insert reads too big by', {
     ...valve,
@@ -38,7 +38,7 @@ export const FITS: readonly Quantity[] = [
   quantity('bore-warm', 'bore reads too big by', { ...cylinder, fine: true, signed: true, derived: 'bore-warm' }),
   ...chosen('insert', 'insert'),
   ...dropIn('insert', 'insert', valve),
-  quantity('insert-oversize', 'oversize of the insert', { ...valve, ...fine, signed: true }),
+  quantity('insert-oversize', 'oversize of the insert', { ...valve, ...fine, signed: true, optional: true }),
   quantity('insert-size-off', 'insert off its marked size', {
     ...valve,
     fine: true,

@@ -5,7 +5,6 @@ export const SURFACES: readonly Quantity[] = [
   quantity('thickness', 'thickness', { ...fine, over: 'too thick', under: 'too thin' }),
   quantity('stock-removed', 'taken off', { fine: true, signed: true, over: 'too much', derived: 'stock-removed' }),
   quantity('thickness-left', 'left above the minimum', { ...gap, signed: true, derived: 'thickness-left' }),
-  quantity('finish-ra', 'finish Ra', { family: 'roughness', over: 'too rough', under: 'too smooth' }),
   quantity('face-removed', 'taken off the face', { fine: true, over: 'too much' }),
   quantity('chamber-volume', 'chamber', { spotKind: 'chamber', family: 'volume', unit: 'cc' }),
   quantity('stud-height', 'stud stands', tall),
