@@ -8,5 +8,7 @@ export function offEndLine(points: readonly LinePoint[]): number[] {
   if (!first || !last || first.at === last.at) return points.map(() => 0);
   const run = BigInt(last.at - first.at);
   const rise = BigInt(last.height - first.height);
-  return points.map(({ at, height }) => height - first.height - divideRounded(rise * BigInt(at - first.at), run));
+  return points.map(({ at, height }) =>
+    divideRounded(BigInt(height - first.height) * run - rise * BigInt(at - first.at), run),
+  );
 }

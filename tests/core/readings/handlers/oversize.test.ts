@@ -150,6 +150,7 @@ describe('readings/use-oversize', () => {
       { as: 'DK' },
     );
 
-    expect((await wantedOf(shop))[0]).toBe('100.8235 mm');
+    const row = (await shop.table('bores')).rows.find((it) => it.quantity === 'bore-wanted');
+    expect(row?.cells[0]).toMatchObject({ text: '100.8235', unit: 'mm' });
   });
 });
