@@ -1,5 +1,5 @@
 /** The shapes of the practice files, as far as the loader reads them. */
-type Size = Readonly<{ value: string; unit: string }>;
+export type Size = Readonly<{ value: string; unit: string }>;
 type Limit = Readonly<{
   quantity: string;
   stage: 'before' | 'after';
@@ -43,6 +43,12 @@ export type CastingTypesFile = Readonly<{
       containerHint: string | null;
     }>[];
     limits: readonly Limit[];
+    /** Data of the engine that the arithmetic of a cut asks for, each kept as a target. */
+    engineFigures?: readonly Readonly<{ quantity: string; target: string; unit: string }>[];
+    chamberCc?: string | null;
+    pistonBowlCc?: string | null;
+    valves?: Readonly<{ headDiameter?: Readonly<{ I: Size; E: Size }> }> | null;
+    deck?: Readonly<{ rod?: Size; compressionHeight?: Size }> | null;
     limitSource: Readonly<{ tag: string; words: string; from: string }>;
     springs?: Readonly<{
       installedHeight: Size;
