@@ -12,7 +12,7 @@ export type Typed = readonly [
   quantity: string,
   typed: string,
   unit: UnitCode | null,
-  more?: Readonly<Partial<Reading> & { at?: string }>,
+  more?: Readonly<Omit<Partial<Reading>, 'at'> & { at?: string }>,
 ];
 
 /** `['seat-angle', '45', 'deg']` is a target. */

@@ -151,6 +151,7 @@ export const VALVE_TABLES: readonly BenchTable[] = [
       hiddenBefore('lash'),
       hiddenBefore('plan-lash'),
       hiddenBefore('seat-angle'),
+      hiddenBefore('valve-head-diameter'),
       hiddenBefore('cup-thickness'),
       hiddenBefore('old-shim'),
     ],

@@ -59,7 +59,7 @@ describe('angle-difference', () => {
     ['46', '45', 'stem axis', '-1', 'the same valve printed from the stem axis (exact mathematics)'],
     ['45.75', '44.75', 'head plane', '1', 'TM 5-4310-276-14, Table 1-1: steeper than its seat'],
     ['30', '30', 'head plane', '0', 'TM 5-3810-289-34: the same for both'],
-  ] as const)('valve %s on seat %s, valve from the %s: %s degrees, %s', (valve, seat, from, expected) => {
+  ] as const)('valve %s on seat %s, valve from the %s: %s degrees, %s', (valve, seat, from, expected, _) => {
     const bench = valveBench(pair(valve, seat, from));
 
     expect(bench.value('angle-difference')).toBe(measureOf(expected, 'deg'));
