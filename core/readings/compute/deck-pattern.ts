@@ -3,7 +3,7 @@
  *
  * Rule for a grid, in this order; F is the flatness (two closest planes):
  * 1. `flat`: F is no more than half a thou, which no feeler shows.
- * 2. One point alone decides a side, and without it F is no more than half: `low corner`, `local dip` or `high spot`.
+ * 2. Without one of the points that decide it F is no more than half: `low corner`, `local dip` or `high spot`.
  * 3. An end column or side row (of four or more) lies lower, and without it F is no more than a third: `step`.
  * 4. Bowl and saddle account for half of the unevenness or more: `twisted` where the saddle is the greater, else `hollow`
  *    (middle low) or `crowned` (middle high).
@@ -50,14 +50,16 @@ const isCorner = ({ columns, rows }: FaceGrid, { column, row }: GridRead): boole
   (column === 1 || column === columns) && (row === 1 || row === rows);
 
 function onePoint(grid: FaceGrid, zone: MinimumZone, unit: UnitCode): Pattern | null {
-  for (const [side, decides] of [['lower', zone.lower] as const, ['upper', zone.upper] as const]) {
-    const point = decides.length === 1 ? grid.points[decides[0] ?? -1] : undefined;
+  const found = [...new Set([...zone.lower, ...zone.upper])].flatMap((index) => {
+    const point = grid.points[index];
     const rest = point && zoneWithout(grid, (it) => it === point);
-    if (!point || rest == null || rest * 2 > zone.zone) continue;
-    const word = side === 'upper' ? 'high spot' : isCorner(grid, point) ? 'low corner' : 'local dip';
-    return pattern(word, `without column ${point.column}, row ${point.row} it is flat to ${saidOf(rest, unit)}`);
-  }
-  return null;
+    return point && rest != null ? [{ point, rest, isLow: zone.lower.includes(index) }] : [];
+  });
+  const least = found.toSorted((a, b) => a.rest - b.rest)[0];
+  if (!least || least.rest * 2 > zone.zone) return null;
+  const { point, rest, isLow } = least;
+  const word = isLow ? (isCorner(grid, point) ? 'low corner' : 'local dip') : 'high spot';
+  return pattern(word, `without column ${point.column}, row ${point.row} it is flat to ${saidOf(rest, unit)}`);
 }
 
 const mean = (figures: readonly number[]): number => figures.reduce((sum, it) => sum + it, 0) / figures.length;
