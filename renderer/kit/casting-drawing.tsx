@@ -71,13 +71,14 @@ const Plate = memo(function Plate({
     <svg viewBox={`0 0 ${drawing.width} ${drawing.height}`} className={css.svg} role="img" aria-label={label}>
       {drawing.shapes.map((shape, position) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a shape is its place in the drawing's order.
-        <Drawn key={position} shape={shape} current={current} />
+        <DrawnShape key={position} shape={shape} current={current} />
       ))}
     </svg>
   );
 });
 
-function Drawn({ shape, current }: { shape: Shape; current: string | undefined }) {
+/** One shape in the drawing's own lines, inside an `svg` of the plate's units. */
+export function DrawnShape({ shape, current }: { shape: Shape; current?: string | undefined }) {
   const at = shape.spot !== undefined && shape.spot === current && !shape.fine && shape.kind !== 'text';
   if (shape.kind === 'text') {
     return (

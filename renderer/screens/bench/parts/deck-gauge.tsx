@@ -1,0 +1,73 @@
+/** Set now and then: the gauge in the hand, the way through the grid, a limit for this job only. */
+import type { DeckSurvey, StageSurvey } from '#core/readings/compute/deck-survey-model.ts';
+import { Button } from '../../../kit/button.tsx';
+import { Choice } from '../../../kit/choice.tsx';
+import type { DeckWay } from '../deck-view.ts';
+import type { Gauge } from '../hooks/use-preview.ts';
+import type { Spot } from '../reading-view.ts';
+import { familyOf } from '../unit-sizes.ts';
+import css from './gauge-panel.module.css';
+import { JobLimit } from './job-limit.tsx';
+
+const WAYS: readonly Readonly<{ value: DeckWay; words: string }>[] = [
+  { value: 'there', words: 'there and back, as a dial slides' },
+  { value: 'rows', words: 'row by row, as a form is filled' },
+];
+
+export function DeckGauge({
+  survey,
+  stage,
+  spot,
+  gauge,
+  onGauge,
+  way,
+  onWay,
+  onClose,
+}: {
+  survey: DeckSurvey;
+  stage: StageSurvey;
+  spot: Spot;
+  gauge: Gauge;
+  onGauge: (gauge: Gauge) => void;
+  way: DeckWay;
+  onWay: (way: DeckWay) => void;
+  onClose: () => void;
+}) {
+  const tools = survey.tools.filter((tool) => familyOf(tool.unit) === 'length');
+  return (
+    <section className={css.panel} aria-label="Gauge and limit">
+      <div className={css.foot}>
+        <Button onPress={onClose}>Back to readings</Button>
+      </div>
+      <div>
+        <h3>Gauge in the hand</h3>
+        <div className={css.buttons}>
+          {tools.map((tool) => (
+            <Button key={tool.id} pressed={tool.id === gauge.tool} onPress={() => onGauge({ ...gauge, tool: tool.id })}>
+              <span>
+                {tool.name}
+                <small className={css.kind}>
+                  {tool.kind}
+                  {tool.overdue && ', check overdue'}
+                </small>
+              </span>
+            </Button>
+          ))}
+          <Button pressed={gauge.tool === null} onPress={() => onGauge({ ...gauge, tool: null })}>
+            not named
+          </Button>
+        </div>
+      </div>
+      <Choice label="The hand goes" options={WAYS} value={way} onChange={onWay} />
+      <JobLimit spot={judgedSpot(survey, stage, spot)} />
+    </section>
+  );
+}
+
+/** The whole face as a place to give a limit: its flatness is what is judged, not a single point. */
+function judgedSpot(survey: DeckSurvey, stage: StageSurvey, spot: Spot): Spot {
+  const { quantity, words, limit } = stage.flatness;
+  const limits = limit ? [limit] : [];
+  const row = { ...spot.row, quantity, words, point: null, pointWords: null, stage: stage.stage, limits };
+  return { ...spot, row: { ...row, unit: survey.unit, unitMark: survey.unitMark } };
+}

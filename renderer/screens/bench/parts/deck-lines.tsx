@@ -1,0 +1,82 @@
+/** The straightedge gaps of a face, typed ones and those the grid shows, each with its line; a touch draws its section. */
+import type { GridSection, StageSurvey, StraightedgeLine } from '#core/readings/compute/deck-survey-model.ts';
+import { classes } from '../../../kit/class-names.ts';
+import css from './deck-lines.module.css';
+
+/** Gaps under a straightedge laid on the grid's own rows, columns and diagonals, and the worst span. */
+export function SectionList({
+  stage,
+  chosen,
+  onChoose,
+}: {
+  stage: StageSurvey;
+  chosen: string | null;
+  onChoose: (code: string) => void;
+}) {
+  const { planes } = stage;
+  if (!planes) return null;
+  return (
+    <ul className={css.list} aria-label="Straightedge gaps in the grid">
+      {planes.sections.map((section) => (
+        <li key={section.code}>
+          <button
+            type="button"
+            aria-pressed={section.code === chosen}
+            className={classes(section.code === chosen && css.now)}
+            onClick={() => onChoose(section.code)}
+          >
+            <span>{section.words}</span> <b>{section.worst.text}</b>
+            {section.word !== 'hollow' && <small> {section.word}</small>}
+          </button>
+        </li>
+      ))}
+      {planes.span && (
+        <li>
+          <span className={css.still}>
+            <span>Worst span, {planes.span.words}</span> <b>{planes.span.worst.text}</b>
+          </span>
+        </li>
+      )}
+    </ul>
+  );
+}
+
+/** The lines of the straightedge with what went under them. */
+export function EdgeList({
+  lines,
+  current,
+  textOf,
+  onChoose,
+}: {
+  lines: readonly StraightedgeLine[];
+  /** Code of the line the hand is at. */
+  current: string | null;
+  /** What is typed in, also while it waits on this tablet. */
+  textOf: (line: StraightedgeLine) => string;
+  onChoose: (line: StraightedgeLine) => void;
+}) {
+  return (
+    <ul className={css.list} aria-label="Straightedge gaps">
+      {lines.map((line) => (
+        <li key={line.code}>
+          <button
+            type="button"
+            aria-current={line.code === current ? 'true' : undefined}
+            className={classes(line.code === current && css.now)}
+            onClick={() => onChoose(line)}
+          >
+            <span>{line.words}</span> <b>{textOf(line) || 'not read'}</b>
+            {line.place.text && <small> {line.place.text}</small>}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The section to draw: the chosen one, else the one along the middle. */
+export const sectionShown = (stage: StageSurvey, chosen: string | null): GridSection | null =>
+  stage.planes?.sections.find((one) => one.code === chosen) ??
+  stage.planes?.sections.find((one) => one.isMiddle) ??
+  stage.planes?.sections[0] ??
+  null;

@@ -1,0 +1,171 @@
+/** What the survey says: out of flat with its verdict, how much to cut, what to do first. Every figure comes from the host. */
+import { useState } from 'react';
+import type {
+  CutPlan,
+  CutWay,
+  DeckSurvey,
+  JudgedFigure,
+  StageSurvey,
+} from '#core/readings/compute/deck-survey-model.ts';
+import { classes } from '../../../kit/class-names.ts';
+import { Verdict } from '../../../kit/mark.tsx';
+import { Notice } from '../../../kit/notice.tsx';
+import { colourOf, markOf } from '../reading-view.ts';
+import css from './deck-result.module.css';
+
+type Props = Readonly<{ survey: DeckSurvey; stage: StageSurvey }>;
+
+/** The figure of the whole face, then the rules for lines and spans that are known and measured. */
+export function OutOfFlat({ survey, stage }: Props) {
+  const { flatness, pattern } = stage;
+  const other = stage.stage === 'after' ? survey.before.flatness : null;
+  return (
+    <section className={css.out} aria-label="Out of flat">
+      <p className={css.name}>
+        {flatness.words}
+        <small>{[stage.basis === 'none' ? '' : BASIS[stage.basis], stage.readWords].filter(Boolean).join(', ')}</small>
+      </p>
+      <p className={css.big}>
+        <b className={css[colourOf(flatness.verdict)]}>
+          {flatness.text || '–'}
+          {flatness.text && <small>{survey.unitMark}</small>}
+        </b>
+        {pattern && <strong>{pattern.word.toUpperCase()}</strong>}
+      </p>
+      <Judged judged={flatness} plain />
+      {[stage.along, stage.across, stage.span]
+        .filter((one) => one.text !== '' && one.limit !== null)
+        .map((one) => (
+          <Judged key={one.quantity} judged={one} />
+        ))}
+      {pattern?.because && <p className={css.small}>{pattern.because}</p>}
+      {other && other.text !== '' && (
+        <p className={css.small}>
+          Before work: <b>{other.text}</b>, {other.word}
+        </p>
+      )}
+    </section>
+  );
+}
+
+const BASIS: Readonly<Record<Exclude<StageSurvey['basis'], 'none'>, string>> = {
+  grid: 'two closest planes',
+  straightedge: 'worst straightedge gap',
+  typed: 'as typed in the table',
+};
+
+/** Mark, word and limit; `plain` leaves the figure out because it stands above. */
+function Judged({ judged, plain = false }: { judged: JudgedFigure; plain?: boolean }) {
+  const mark = markOf(judged.verdict);
+  const { limit } = judged;
+  return (
+    <div className={css.judged}>
+      <p>
+        {mark && <Verdict mark={mark} words={judged.word} />} {plain ? (limit?.text ?? '') : <b>{judged.text}</b>}
+        {!plain && ` ${judged.words}, ${limit?.text ?? ''}`}
+      </p>
+      {plain && limit && <p className={css.small}>{[limit.source, ...limit.notes].join(', ')}</p>}
+      {judged.decision && (
+        <p className={css.small}>
+          <b>{judged.decision.accepted ? 'accepted' : 'refused'}</b> by {judged.decision.by}: {judged.decision.words}
+        </p>
+      )}
+      {[...new Set(judged.marks)].map((one) => (
+        <p key={one} className={css.small}>
+          {one}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** Three ways to level the casting on the machine; the chosen one says what is left after it. */
+export function HowMuchToCut({ cut, unitMark }: { cut: CutPlan; unitMark: string }) {
+  const [chosen, setChosen] = useState<CutWay['code'] | null>(null);
+  const way = cut.ways.find((one) => one.code === chosen) ?? cut.ways[0];
+  return (
+    <section className={css.cut} aria-label="How much to cut">
+      <h2>
+        How much to cut <small>{unitMark}</small>
+      </h2>
+      <table>
+        <tbody>
+          {cut.ways.map((one) => (
+            <tr key={one.code} className={classes(one === way && css.now)}>
+              <th scope="row">
+                <button type="button" aria-pressed={one === way} onClick={() => setChosen(one.code)}>
+                  {one.words}
+                </button>
+              </th>
+              <td>{one.cut.text}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {way && <WayFigures cut={cut} way={way} />}
+      {[...cut.leftOut, ...cut.earlier].map((words) => (
+        <p key={words} className={css.small}>
+          {words}
+        </p>
+      ))}
+    </section>
+  );
+}
+
+/** What the cut of a way is made of, and what it leaves. */
+function WayFigures({ cut, way }: { cut: CutPlan; way: CutWay }) {
+  const { left, total } = way;
+  return (
+    <dl className={css.made}>
+      <Made words={`${way.decidedBy === 'pit' ? 'deepest pit' : 'cleans up everywhere'}, plus for finish`}>
+        {way.decidedBy === 'pit' ? cut.pit?.text : way.cleanUp.text} + {cut.finish.text}
+      </Made>
+      {left && (
+        <Made words={`thickness left of ${cut.thickness?.text ?? ''}`} judged={left}>
+          {left.text}
+        </Made>
+      )}
+      {total && (
+        <Made words={total.words} judged={total}>
+          {total.text}
+        </Made>
+      )}
+      {!left && cut.thicknessWords && <p className={css.small}>{cut.thicknessWords}</p>}
+    </dl>
+  );
+}
+
+function Made({ words, judged, children }: { words: string; judged?: JudgedFigure; children: React.ReactNode }) {
+  const mark = judged && markOf(judged.verdict);
+  return (
+    <div>
+      <dt>{words}</dt>
+      <dd>
+        <b>{children}</b>
+        {mark && (
+          <span className={css.beside}>
+            <Verdict mark={mark} words={judged.word} /> {judged.limit?.text}
+          </span>
+        )}
+      </dd>
+    </div>
+  );
+}
+
+/** What hands do first; the most urgent sentence leads. */
+export function Advice({ stage, acts }: { stage: StageSurvey; acts: React.ReactNode }) {
+  const { advice, pattern } = stage;
+  const steps = (pattern?.steps ?? []).filter((step) => !advice.includes(step));
+  if (advice.length + steps.length === 0) return acts;
+  const [first, ...rest] = advice;
+  return (
+    <Notice kind="ask" acts={acts}>
+      {first && <p className={css.first}>{first}</p>}
+      {[...rest, ...steps].map((words) => (
+        <p key={words} className={css.small}>
+          {words}
+        </p>
+      ))}
+    </Notice>
+  );
+}
