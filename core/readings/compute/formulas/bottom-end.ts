@@ -3,14 +3,14 @@ import { divideRounded } from '../../../kernel/units.ts';
 import { type Known, type Look, made, madeBy } from '../look.ts';
 import { difference, type Formula, largest, range } from './formula.ts';
 import { asFarAsRead, least, type PointsRead, readPoints, unlessEmpty } from './points.ts';
-import { sayLength } from './say.ts';
+import { sayAbout } from './say.ts';
 
 /** Usual clearance for each unit of journal, in hundred-thousandths: three quarters of a thou to one thou an inch. */
 const RULE = [75n, 100n] as const;
 
 function ruleOfThumb(look: Look, journal: number): string {
   const [low, high] = RULE.map((part) => divideRounded(BigInt(journal) * part, 100_000n));
-  return `usual for this journal: ${sayLength(look, low ?? 0)} to ${sayLength(look, high ?? 0)}`;
+  return `usual for this journal: ${sayAbout(look, low ?? 0)} to ${sayAbout(look, high ?? 0)}`;
 }
 
 type Bearing = Readonly<{ housing: string; shell: string; journal: string }>;
