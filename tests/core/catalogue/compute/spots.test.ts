@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { spotsFromCounts } from '#core/catalogue/compute/spots.ts';
+import { missingPorts, spotsFromCounts } from '#core/catalogue/compute/spots.ts';
 
 const valves = (counts: Record<string, number>) => spotsFromCounts('head', counts).filter((s) => s.kind === 'valve');
 
@@ -30,6 +30,17 @@ describe('spotsFromCounts', () => {
     const labels = spotsFromCounts('block', { cylinders: 2, mains: 3 }).map((s) => s.label);
 
     expect(labels).toEqual(['1', '2', 'M1', 'M2', 'M3', 'FI', 'FE', 'RI', 'RE']);
+  });
+
+  it('gives a block the bores of its cam tunnel, a crankshaft its mains and pins, a set of rods its rods', () => {
+    const spots = (kind: string, counts: Record<string, number>) =>
+      spotsFromCounts(kind, counts)
+        .filter((s) => s.kind !== 'deck_corner')
+        .map((s) => `${s.kind} ${s.row} ${s.label}`);
+
+    expect(spots('block', { cam_journals: 2 })).toEqual(['cam_journal 1 J1', 'cam_journal 1 J2']);
+    expect(spots('crank', { mains: 2, pins: 1 })).toEqual(['journal 1 M1', 'journal 1 M2', 'journal 2 P1']);
+    expect(spots('rod_set', { rods: 2 })).toEqual(['rod 1 1', 'rod 1 2']);
   });
 
   it('gives a block with two decks four corners a bank: front and rear, valley and outer side (common practice)', () => {
@@ -79,5 +90,29 @@ describe('spotsFromCounts', () => {
         },
       ),
     );
+  });
+});
+
+describe('missingPorts', () => {
+  it.each([
+    [{ cylinders: 4, intake_valves: 4, exhaust_valves: 4 }, '1E 1I 2I 2E 3E 3I 4I 4E'],
+    [{ cylinders: 2, intake_valves: 4, exhaust_valves: 2 }, '1I 2I 1E 2E'],
+  ])(
+    'is one port a cylinder and side, in the order of its first valve (common practice, no source)',
+    (counts, labels) => {
+      const made = missingPorts(spotsFromCounts('head', counts).filter((s) => s.kind === 'valve'));
+
+      expect(made.map((s) => s.label).join(' ')).toBe(labels);
+      expect(new Set(made.map((s) => `${s.row}/${s.benchOrder}`)).size).toBe(made.length);
+    },
+  );
+
+  it('adds nothing where the type names ports of its own, as where one serves two cylinders', () => {
+    const spots = spotsFromCounts('head', { cylinders: 2, intake_valves: 2, exhaust_valves: 2 });
+    const shared = spots.filter((s) => s.kind !== 'port').map((s, i) => (i === 0 ? { ...s, kind: 'port' } : s));
+
+    expect(missingPorts(spots)).toEqual([]);
+    expect(missingPorts(shared)).toEqual([]);
+    expect(missingPorts([])).toEqual([]);
   });
 });
