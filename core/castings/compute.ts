@@ -72,6 +72,9 @@ const LIFT_WORDS: Readonly<Record<WeightClass, string>> = {
   hoist: 'use a hoist',
 };
 
+/** `two people`: how a class is lifted. */
+export const liftWords = (weightClass: WeightClass): string => LIFT_WORDS[weightClass];
+
 /** "24 kg, one person, lift with care"; the class alone when the weight is not known. */
 export const weightWords = (
   weight: Grams | null,

@@ -2,6 +2,7 @@
 import type { BenchTable } from './bench-table.ts';
 import { BLOCK_TABLES } from './bench-tables/block.ts';
 import { CAM_BORE_TABLES } from './bench-tables/cam-bores.ts';
+import { CLEANING_TABLES } from './bench-tables/cleaning.ts';
 import { DECK_TABLES } from './bench-tables/deck-height.ts';
 import { EFFECT_TABLES } from './bench-tables/effects.ts';
 import { FACE_TABLES } from './bench-tables/faces.ts';
@@ -9,6 +10,7 @@ import { FINISH_TABLES } from './bench-tables/finish.ts';
 import { FIT_TABLES } from './bench-tables/fits.ts';
 import { HEAD_FACE_TABLES } from './bench-tables/head-faces.ts';
 import { LEAK_TABLES } from './bench-tables/leak-tests.ts';
+import { LIFTING_TABLES } from './bench-tables/lifting.ts';
 import { VALVE_TABLES } from './bench-tables/valves.ts';
 
 /** Every bench table of the first catalogue, in the order a casting lists them. */
@@ -23,6 +25,8 @@ export const BENCH_TABLES: readonly BenchTable[] = [
   ...EFFECT_TABLES,
   ...BLOCK_TABLES,
   ...DECK_TABLES,
+  ...LIFTING_TABLES,
+  ...CLEANING_TABLES,
 ];
 
 /** Whether a table is printed and frozen by a signature; one that the shop added itself is. */

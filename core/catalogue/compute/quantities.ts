@@ -8,6 +8,7 @@ import { BORES } from './quantities/bores.ts';
 import { BOTTOM_END } from './quantities/bottom-end.ts';
 import { CAM_BORES } from './quantities/cam-bores.ts';
 import { CHAMBERS } from './quantities/chambers.ts';
+import { CLEANING } from './quantities/cleaning.ts';
 import { DECK_HEIGHT } from './quantities/deck-height.ts';
 import { EFFECTS } from './quantities/effects.ts';
 import { FACE_QUANTITIES } from './quantities/faces.ts';
@@ -16,6 +17,7 @@ import { FITS } from './quantities/fits.ts';
 import { GRINDING } from './quantities/grinding.ts';
 import { LASH } from './quantities/lash.ts';
 import { LEAK_TESTS } from './quantities/leak-tests.ts';
+import { LIFTING } from './quantities/lifting.ts';
 import { PORTS } from './quantities/ports.ts';
 import { RECORDS } from './quantities/records.ts';
 import { SEATS } from './quantities/seats.ts';
@@ -41,6 +43,8 @@ export const QUANTITIES: readonly Quantity[] = [
   ...BOTTOM_END,
   ...FITS,
   ...FINISH,
+  ...CLEANING,
+  ...LIFTING,
   ...CAM_BORES,
   ...CHAMBERS,
   ...EFFECTS,

@@ -17,6 +17,7 @@ import type { Formula } from './formulas/formula.ts';
 import { GRINDING_FORMULAS } from './formulas/grinding.ts';
 import { LASH_FORMULAS } from './formulas/lash.ts';
 import { LEAK_FORMULAS } from './formulas/leak-tests.ts';
+import { LIFTING_FORMULAS } from './formulas/lifting.ts';
 import { LINER_FORMULAS } from './formulas/liners.ts';
 import { MAIN_FORMULAS } from './formulas/mains.ts';
 import { PORT_FORMULAS } from './formulas/ports.ts';
@@ -37,6 +38,7 @@ export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...CAM_BORE_FORMULAS,
   ...LEAK_FORMULAS,
   ...FINISH_FORMULAS,
+  ...LIFTING_FORMULAS,
   ...SPRING_FORMULAS,
   ...WIRE_SPRING_FORMULAS,
   ...SURFACE_FORMULAS,
