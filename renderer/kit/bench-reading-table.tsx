@@ -1,5 +1,5 @@
 /** Readings as the machinist expects them: things across in the order they sit, quantities down, limits last. */
-import { memo } from 'react';
+import { memo, type RefObject, useEffect, useRef } from 'react';
 import css from './bench-reading-table.module.css';
 import { classes } from './class-names.ts';
 import { LimitMark, type Mark } from './mark.tsx';
@@ -30,6 +30,10 @@ export type ReadingCell = Readonly<{
 export type ReadingRow = Readonly<{
   key: string;
   label: string;
+  /** The whole label, where `label` leaves out what the rows above say. */
+  full?: string | undefined;
+  /** Something else begins here: a stronger line above. */
+  starts?: boolean | undefined;
   /** `read` bold figures that are typed, `plain` small words that are, `derived` computed, `verdict` marks with words. */
   kind: 'read' | 'derived' | 'plain' | 'verdict';
   /** Limits of the row, shown last where there is room. */
@@ -51,15 +55,23 @@ export type ReadingTableProps = Readonly<{
   onChoose: (column: string, row: string | null) => void;
   /** Limits as the last column. */
   limits?: boolean;
+  /** Beside the group words: the unit all of it is read in. */
+  corner?: string | undefined;
 }>;
+
+/** So many columns leave room for the mark of a pass beside its figure. */
+const FEW = 9;
 
 export function ReadingTable(props: ReadingTableProps) {
   const { groups, rows, limits = false } = props;
   // One column across: the words of a verdict have room beside its mark.
   const roomy = groups.length === 1 && groups[0]?.columns.length === 1;
   const named = groups.some((group) => group.words !== '');
+  const few = groups.reduce((sum, group) => sum + group.columns.length, 0) <= FEW;
+  const sheet = useRef<HTMLDivElement>(null);
+  useInSight(sheet, `${props.current.row} ${props.current.column}`);
   return (
-    <div className={css.sheet}>
+    <div className={css.sheet} ref={sheet}>
       <table className={classes(css.table, roomy && css.roomy)}>
         <caption className={css.spoken}>{props.label}</caption>
         <colgroup>
@@ -70,7 +82,7 @@ export function ReadingTable(props: ReadingTableProps) {
         <thead>
           {named && (
             <tr>
-              <td />
+              <td className={css.corner}>{props.corner}</td>
               {groups.map((group) => (
                 <th
                   key={group.key}
@@ -107,7 +119,7 @@ export function ReadingTable(props: ReadingTableProps) {
               currentColumn={props.current.column}
               typing={row.key === props.current.row ? props.typing : null}
               limits={limits}
-              roomy={roomy}
+              room={roomy ? 'words' : few ? 'marks' : 'figures'}
               onChoose={props.onChoose}
             />
           ))}
@@ -115,6 +127,17 @@ export function ReadingTable(props: ReadingTableProps) {
       </table>
     </div>
   );
+}
+
+/** What stands beside a figure: mark and words, every mark, or only the mark of what does not pass. */
+type Room = 'words' | 'marks' | 'figures';
+
+/** The row the hand is at is always seen, between the heads and the verdicts. */
+function useInSight(sheet: RefObject<HTMLElement | null>, current: string): void {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place, another row to bring into sight.
+  useEffect(() => {
+    sheet.current?.querySelector('[data-current]')?.scrollIntoView?.({ block: 'nearest' });
+  }, [sheet, current]);
 }
 
 function Head({
@@ -139,7 +162,7 @@ const BodyRow = memo(function BodyRow({
   currentColumn,
   typing,
   limits,
-  roomy,
+  room,
   onChoose,
 }: {
   row: ReadingRow;
@@ -147,12 +170,12 @@ const BodyRow = memo(function BodyRow({
   currentColumn: string;
   typing: string | null;
   limits: boolean;
-  roomy: boolean;
+  room: Room;
   onChoose: ReadingTableProps['onChoose'];
 }) {
   return (
-    <tr className={css[row.kind]}>
-      <th scope="row" className={css.rowHead}>
+    <tr className={classes(css[row.kind], row.starts && css.starts)} data-current={typing === null ? undefined : ''}>
+      <th scope="row" className={css.rowHead} aria-label={row.full}>
         {row.label}
       </th>
       {groups.map((group) =>
@@ -165,7 +188,7 @@ const BodyRow = memo(function BodyRow({
               kind={row.kind}
               at={at}
               first={n === 0}
-              roomy={roomy}
+              room={room}
               typing={at ? typing : null}
               onChoose={() => onChoose(column.key, row.kind === 'read' || row.kind === 'plain' ? row.key : null)}
             />
@@ -192,7 +215,7 @@ function Cell({
   kind,
   at,
   first,
-  roomy,
+  room,
   typing,
   onChoose,
 }: {
@@ -200,7 +223,7 @@ function Cell({
   kind: ReadingRow['kind'];
   at: boolean;
   first: boolean;
-  roomy: boolean;
+  room: Room;
   typing: string | null;
   onChoose: () => void;
 }) {
@@ -212,7 +235,7 @@ function Cell({
       {typing !== null && typing !== '' ? (
         <span className={css.typing}>{typing}</span>
       ) : (
-        <Content cell={cell} kind={kind} caret={typing !== null} roomy={roomy} />
+        <Content cell={cell} kind={kind} caret={typing !== null} room={room} />
       )}
     </td>
   );
@@ -222,12 +245,12 @@ function Content({
   cell,
   kind,
   caret,
-  roomy,
+  room,
 }: {
   cell: ReadingCell | undefined;
   kind: ReadingRow['kind'];
   caret: boolean;
-  roomy: boolean;
+  room: Room;
 }) {
   if (kind === 'verdict') {
     const mark = cell?.mark ?? 'not-measured';
@@ -244,7 +267,7 @@ function Content({
       {cell?.lines.map((line) => (
         <span key={line} className={css.line}>
           {line}
-          <Beside cell={cell} roomy={roomy} />
+          <Beside cell={cell} room={room} />
         </span>
       ))}
       {caret && !cell?.lines.length && <i className={css.caret} aria-hidden="true" />}
@@ -253,14 +276,15 @@ function Content({
 }
 
 /** In a dense row only what does not pass carries its mark; a table of one column shows every verdict in words. */
-function Beside({ cell, roomy }: { cell: ReadingCell; roomy: boolean }) {
+function Beside({ cell, room }: { cell: ReadingCell; room: Room }) {
   const { mark } = cell;
   if (!mark || mark === 'not-measured') return null;
-  if (!roomy && (mark === 'pass' || mark === 'no-limit')) return null;
+  if (mark === 'pass' && room === 'figures') return null;
+  if (mark === 'no-limit' && room !== 'words') return null;
   return (
     <span className={classes(css.beside, css[WASH[mark]])}>
       <LimitMark mark={mark} />
-      <span className={roomy ? undefined : css.spoken}>{cell.markWords ?? mark}</span>
+      <span className={room === 'words' ? undefined : css.spoken}>{cell.markWords ?? mark}</span>
     </span>
   );
 }

@@ -93,20 +93,35 @@ function troubleOf(sheet: Sheet, groups: readonly ReadingGroup[]): string {
   return [...counts].map(([word, count]) => `${count} ${word}`).join(', ');
 }
 
-/** Rows of the table: those switched on, and the verdict of each column last. `waiting` by place. */
-export function rowsOf(sheet: Sheet, waiting: ReadonlyMap<string, string>): ReadingRow[] {
-  const rows = sheet.rows.filter((row) => row.shown).map((row) => rowOf(sheet, row, waiting));
+/** What was entered here and does not stand in the sheet yet. */
+export type Fresh = Readonly<{
+  text: string;
+  /** True until the host has kept it. */
+  waiting: boolean;
+  /** How it was judged while it was typed; null where that is not known. */
+  cell: Cell | null;
+  column: Column | null;
+}>;
+
+/** Rows of the table as they are given, and the verdict of each column last. `fresh` by place. */
+export function rowsOf(
+  sheet: Sheet,
+  fresh: ReadonlyMap<string, Fresh>,
+  shown: readonly SheetRow[] = sheet.rows.filter((row) => row.shown),
+  labels: ReadonlyMap<string, Pick<ReadingRow, 'label' | 'full' | 'starts'>> = new Map(),
+): ReadingRow[] {
+  const rows = shown.map((row) => ({ ...rowOf(sheet, row, fresh), ...labels.get(row.key) }));
   const judged = sheet.columns.some((column) => column.verdict.name !== 'no limit known');
-  return judged || sheet.columns.length > 1 ? [...rows, verdictRow(sheet)] : rows;
+  return judged || sheet.columns.length > 1 ? [...rows, verdictRow(sheet, fresh)] : rows;
 }
 
-function rowOf(sheet: Sheet, row: SheetRow, waiting: ReadonlyMap<string, string>): ReadingRow {
+function rowOf(sheet: Sheet, row: SheetRow, fresh: ReadonlyMap<string, Fresh>): ReadingRow {
   const cells: Record<string, ReadingCell> = {};
   for (const [n, column] of sheet.columns.entries()) {
     const cell = row.cells[n];
     const key = columnKey(column);
-    const here = waiting.get(placeOf(sheet.casting.id, row, key));
-    if (here !== undefined) cells[key] = { lines: here === '' ? [] : [here], waiting: true };
+    const here = fresh.get(placeOf(sheet.casting.id, row, key));
+    if (here) cells[key] = freshCell(here);
     else if (cell) cells[key] = isPlanned(row, cell) ? plannedCell(column) : cellOf(cell, row);
   }
   return {
@@ -115,6 +130,15 @@ function rowOf(sheet: Sheet, row: SheetRow, waiting: ReadonlyMap<string, string>
     kind: row.derived ? 'derived' : isWords(row) ? 'plain' : 'read',
     limits: row.limits.map((limit) => sideText(limit)).join(', '),
     cells,
+  };
+}
+
+function freshCell({ text, waiting, cell }: Fresh): ReadingCell {
+  const mark = markOf(cell?.verdict ?? null);
+  return {
+    lines: text === '' ? [] : [text],
+    ...(waiting && { waiting }),
+    ...(mark && { mark, markWords: cell?.word ?? '' }),
   };
 }
 
@@ -135,7 +159,7 @@ function shortPoint(sheet: Sheet, row: SheetRow): string {
 }
 
 const sideText = (limit: LimitShown): string => {
-  const text = limit.text || (limit.targetText ?? '');
+  const text = limit.text || (limit.targetText === null ? '' : `target ${limit.targetText}`);
   return limit.side === 'any' ? text : `${limit.side} ${text}`;
 };
 
@@ -163,9 +187,12 @@ function linesOf(cell: Cell, row: SheetRow): string[] {
   return row.quantity === 'shims-fitted' ? stackLines(cell.text) : [cell.text];
 }
 
-function verdictRow(sheet: Sheet): ReadingRow {
+function verdictRow(sheet: Sheet, fresh: ReadonlyMap<string, Fresh>): ReadingRow {
   const cells: Record<string, ReadingCell> = {};
-  for (const column of sheet.columns) {
+  // A figure just entered is judged already: the column says so before the whole table has been worked out again.
+  const judged = new Map([...fresh.values()].flatMap(({ column }) => (column ? [[columnKey(column), column]] : [])));
+  for (const standing of sheet.columns) {
+    const column = judged.get(columnKey(standing)) ?? standing;
     const mark = markOf(column.verdict);
     cells[columnKey(column)] = { lines: [], ...(mark && { mark }), markWords: column.word };
   }
@@ -174,9 +201,10 @@ function verdictRow(sheet: Sheet): ReadingRow {
 
 export type At = Readonly<{ row: string; column: string }>;
 
-/** Where the hand starts: the first typed row with something not measured, at its first such column. */
-export function startAt(sheet: Sheet, order: readonly string[]): At | null {
-  const typed = sheet.rows.filter((row) => row.shown && isTyped(row));
+const typedRows = (sheet: Sheet): readonly SheetRow[] => sheet.rows.filter((row) => row.shown && isTyped(row));
+
+/** Where the hand starts: the first of the typed rows with something not measured, at its first such column. */
+export function startAt(sheet: Sheet, order: readonly string[], typed = typedRows(sheet)): At | null {
   for (const row of typed) {
     const column = order.find((key) => !isRead(sheet, row, key));
     if (column !== undefined) return { row: row.key, column };
@@ -199,11 +227,16 @@ export function isRead(sheet: Sheet, row: SheetRow, column: string): boolean {
  *
  * `order` is all columns as they lie, over all pages.
  */
-export function stepFrom(sheet: Sheet, order: readonly string[], at: At, by: 1 | -1): At | null {
+export function stepFrom(
+  sheet: Sheet,
+  order: readonly string[],
+  at: At,
+  by: 1 | -1,
+  typed = typedRows(sheet),
+): At | null {
   const column = order.indexOf(at.column) + by;
   const next = order[column];
   if (column >= 0 && next !== undefined) return { row: at.row, column: next };
-  const typed = sheet.rows.filter((row) => row.shown && isTyped(row));
   const row = typed[typed.findIndex((one) => one.key === at.row) + by];
   const first = by === 1 ? order[0] : order.at(-1);
   return row && first !== undefined ? { row: row.key, column: first } : null;
@@ -225,6 +258,15 @@ const SHIMMED = ['installed-height', 'shims-fitted'];
 /** The limit that judges this place; null when none is known. */
 export const judgingLimit = (spot: Spot): LimitShown | null =>
   limitFor(judgedRow(spot), spot.column.side) ?? limitFor(spot.row, spot.column.side);
+
+/** Computed rows with limits for this column: what a figure without limits of its own goes into, of its own stage first. */
+export function judgedRows({ sheet, row, column }: Spot): SheetRow[] {
+  const judged = sheet.rows.filter(
+    (one) => one.derived && one.shown && (limitFor(one, column.side)?.text ?? '') !== '',
+  );
+  const own = judged.filter((one) => one.stage === row.stage);
+  return own.length > 0 ? own : judged;
+}
 
 /** Sentences of the sheet that are not said beside a limit already. */
 export const loudNotes = (sheet: Sheet): readonly string[] =>

@@ -3,20 +3,23 @@ import { useRef, useState } from 'react';
 import { newKey } from '../../../client/client.ts';
 import { useClient } from '../../../client/use-app.ts';
 import { useOutbox } from '../../../client/use-outbox.ts';
+import type { Preview } from '../bench-casting.ts';
 import { entriesAt, entryFor, notHereFor, takeBackFor, type Undoable, undoFor } from '../reading-parcel.ts';
 import { columnKey, placeOf, type Spot } from '../reading-view.ts';
+import type { FreshFigures } from './use-fresh.ts';
 import type { Gauge } from './use-preview.ts';
 
 /** At most this many steps back. */
 const UNDO_DEPTH = 40;
 
-export function useKeep(gauge: Gauge, operation: number | null) {
+export function useKeep(gauge: Gauge, operation: number | null, see: FreshFigures['see']) {
   const client = useClient();
   const outbox = useOutbox();
   const [done, setDone] = useState<readonly Undoable[]>([]);
   const last = useRef<string | null>(null);
 
-  function keep(to: Spot, typed: string, sure: boolean): void {
+  /** `preview`: of exactly this text, where it is known. */
+  function keep(to: Spot, typed: string, sure: boolean, preview?: Preview): void {
     const place = placeOf(to.sheet.casting.id, to.row, columnKey(to.column));
     const { waiting, refused } = entriesAt(outbox.state().entries, place);
     if (refused) void outbox.drop(refused.key);
@@ -26,6 +29,7 @@ export function useKeep(gauge: Gauge, operation: number | null) {
     const was = waiting ? null : (to.cell?.reading ?? null);
     const step: Undoable = { key: entry.key, place, row: to.row.key, column: columnKey(to.column), text: typed, was };
     setDone((before) => [...before.slice(1 - UNDO_DEPTH), step]);
+    see(place, typed, preview);
     void outbox.add(entry);
   }
 
@@ -36,7 +40,10 @@ export function useKeep(gauge: Gauge, operation: number | null) {
     const waits = outbox.state().entries.some((entry) => entry.key === step.key && !entry.refused);
     const back = undoFor(step, at(step.row, step.column)?.cell?.reading ?? null, waits, newKey());
     setDone((steps) => steps.slice(0, -1));
-    if (back) void outbox.add(back);
+    if (back) {
+      see(step.place, step.was?.text ?? '', undefined);
+      void outbox.add(back);
+    }
     return step;
   }
 

@@ -14,7 +14,7 @@ type Options = Readonly<{
   place: string;
   fresh: Preview | undefined;
   ask: () => Promise<Preview | undefined>;
-  keep: (to: Spot, typed: string, sure: boolean) => void;
+  keep: (to: Spot, typed: string, sure: boolean, preview?: Preview) => void;
 }>;
 
 export function useNext({ hand, spot, place, fresh, ask, keep }: Options) {
@@ -32,7 +32,7 @@ export function useNext({ hand, spot, place, fresh, ask, keep }: Options) {
     const question = preview ? questionOf(preview, typing) : null;
     if (question) setAsked({ place, text: typing, question });
     else {
-      keep(from, typing, false);
+      keep(from, typing, false, preview);
       hand.step(1);
     }
   }
@@ -47,7 +47,7 @@ export function useNext({ hand, spot, place, fresh, ask, keep }: Options) {
     hand.step(1);
     void coming.then((preview) => {
       const question = preview ? questionOf(preview, typing) : null;
-      if (!question || !at || latest.current !== '') return keep(from, typing, false);
+      if (!question || !at || latest.current !== '') return keep(from, typing, false, preview);
       setAsked({ place, text: typing, question });
       hand.putBack(at, typing);
     });

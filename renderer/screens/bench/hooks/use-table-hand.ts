@@ -1,8 +1,8 @@
 /** Where the hand is in a table and what it has typed there; both hold over a reload. */
 import { useCallback, useMemo } from 'react';
-import type { Sheet } from '#core/readings/compute/sheet-model.ts';
+import type { Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
 import { useTyped } from '../../../client/use-draft.ts';
-import { type At, columnKey, isTyped, startAt, stepFrom } from '../reading-view.ts';
+import { type At, columnKey, startAt, stepFrom } from '../reading-view.ts';
 
 type Hand = Readonly<{ at: At | null; text: string }>;
 
@@ -22,15 +22,15 @@ export type TableHand = Readonly<{
   step: (by: 1 | -1) => boolean;
 }>;
 
-/** `order`: every column as it lies on the bench. */
-export function useTableHand(sheet: Sheet, order: readonly string[]): TableHand {
+/** `order`: every column as it lies on the bench. `typed`: the rows that are typed, as they follow each other. */
+export function useTableHand(sheet: Sheet, order: readonly string[], typed: readonly SheetRow[]): TableHand {
   const [hand, setHand] = useTyped<Hand>(
     `reading-${sheet.casting.id}-${sheet.table.code}`,
     { at: null, text: '' },
     isHand,
   );
-  const start = useMemo(() => startAt(sheet, order), [sheet, order]);
-  const at = hand.at && stands(sheet, hand.at) ? hand.at : start;
+  const start = useMemo(() => startAt(sheet, order, typed), [sheet, order, typed]);
+  const at = hand.at && stands(sheet, typed, hand.at) ? hand.at : start;
 
   const setText = useCallback((text: string) => setHand(() => ({ at, text })), [setHand, at]);
   const choose = useCallback(
@@ -43,15 +43,14 @@ export function useTableHand(sheet: Sheet, order: readonly string[]): TableHand 
   );
   const step = useCallback(
     (by: 1 | -1) => {
-      const next = at && stepFrom(sheet, order, at, by);
+      const next = at && stepFrom(sheet, order, at, by, typed);
       setHand(() => ({ at: next ?? at, text: '' }));
       return next !== null;
     },
-    [setHand, sheet, order, at],
+    [setHand, sheet, order, at, typed],
   );
   return { at, text: hand.text, setText, choose, putBack, step };
 }
 
-const stands = (sheet: Sheet, at: At): boolean =>
-  sheet.columns.some((column) => columnKey(column) === at.column) &&
-  sheet.rows.some((row) => row.key === at.row && row.shown && isTyped(row));
+const stands = (sheet: Sheet, typed: readonly SheetRow[], at: At): boolean =>
+  sheet.columns.some((column) => columnKey(column) === at.column) && typed.some((row) => row.key === at.row);

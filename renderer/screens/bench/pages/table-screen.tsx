@@ -4,7 +4,6 @@ import type { Sheet } from '#core/readings/compute/sheet-model.ts';
 import { useAppQuery } from '../../../client/use-app.ts';
 import { useOutboxState } from '../../../client/use-outbox.ts';
 import { benchAddress } from '../../../kit/addresses.ts';
-import { NumberPad, typeKey } from '../../../kit/bench-number-pad.tsx';
 import { ReadingTable } from '../../../kit/bench-reading-table.tsx';
 import { Button } from '../../../kit/button.tsx';
 import { classes } from '../../../kit/class-names.ts';
@@ -15,21 +14,22 @@ import { Waiting } from '../../../kit/pane.tsx';
 import { Empty } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
 import { type BenchCasting, operationOf } from '../bench-casting.ts';
+import { useFresh } from '../hooks/use-fresh.ts';
 import { useGauge } from '../hooks/use-gauge.ts';
-import { type ReadingEntry, useReadingEntry } from '../hooks/use-reading-entry.ts';
+import { useReadingEntry } from '../hooks/use-reading-entry.ts';
 import { useRoom } from '../hooks/use-room.ts';
-import { type TableHand, useTableHand } from '../hooks/use-table-hand.ts';
-import { GaugePanel } from '../parts/gauge-panel.tsx';
+import { useStage } from '../hooks/use-stage.ts';
+import { useTableHand } from '../hooks/use-table-hand.ts';
 import { KeptHere } from '../parts/kept-here.tsx';
 import { NotTaken } from '../parts/not-taken.tsx';
-import { PaperRow } from '../parts/paper-row.tsx';
-import { ReadingDetail } from '../parts/reading-detail.tsx';
-import { ReadingField } from '../parts/reading-field.tsx';
+import { TableFoot } from '../parts/table-foot.tsx';
 import { TableHead } from '../parts/table-head.tsx';
+import { TableKeys } from '../parts/table-keys.tsx';
+import { type Panel, TablePanel } from '../parts/table-panel.tsx';
 import { TwoReadings } from '../parts/two-readings.tsx';
-import { WordKeys } from '../parts/word-keys.tsx';
-import { waitingByPlace } from '../reading-parcel.ts';
-import { type At, isTyped, isWords, loudNotes, pagesOf, rowsOf, type Spot } from '../reading-view.ts';
+import { rowLabels } from '../reading-rows.ts';
+import { loudNotes, pagesOf, rowsOf } from '../reading-view.ts';
+import { thingOf } from '../things.ts';
 import css from './table-screen.module.css';
 
 export function TableScreen({ tag, table }: { tag: number; table: string }) {
@@ -58,10 +58,13 @@ export function TableScreen({ tag, table }: { tag: number; table: string }) {
 
 const HINTS = [
   { keys: ['Enter'], words: 'next' },
+  { keys: ['+'], words: 'same as last' },
+  { keys: ['*'], words: 'last digit off' },
   { keys: [keysOf('undo')], words: 'undo' },
 ];
 
-type Panel = 'gauge' | 'paper' | null;
+/** Panels that take the whole width: nothing is typed beside them. */
+const WIDE: readonly Panel[] = ['paper', 'rows', 'picture', 'oversize'];
 
 function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
   const room = useRoom();
@@ -73,14 +76,19 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
     () => pages.flatMap((page) => page.groups.flatMap((group) => group.columns.map((column) => column.key))),
     [pages],
   );
-  const hand = useTableHand(sheet, order);
+  const stages = useStage(sheet, order);
+  const hand = useTableHand(sheet, order, stages.typed);
   const [gauge, setGauge] = useGauge(
     sheet.table.code,
     sheet.tools.map((tool) => tool.id),
   );
   const operation = operationOf(bench, sheet.table.code)?.id ?? null;
-  const entry = useReadingEntry({ sheet, order, hand, gauge, operation });
-  const rows = useMemo(() => rowsOf(sheet, waitingByPlace(entries)), [sheet, entries]);
+  const { fresh, see } = useFresh(sheet);
+  const entry = useReadingEntry({ sheet, order, hand, gauge, operation, see });
+  const rows = useMemo(
+    () => rowsOf(sheet, fresh, stages.shown, rowLabels(sheet, stages.shown)),
+    [sheet, fresh, stages.shown],
+  );
   // The pedal takes the reading or goes on; it never ends an operation.
   useAct('go', entry.next);
   useAct('undo', entry.undo?.onPress);
@@ -93,10 +101,13 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
     pages.findIndex((one) => one.groups.some((group) => group.columns.some((column) => column.key === at.column))),
   );
   const shown = pages[page];
+  const across = shown?.groups.reduce((sum, group) => sum + group.columns.length, 0) ?? 0;
   const tool = sheet.tools.find((one) => one.id === gauge.tool);
+  const wide = WIDE.includes(panel);
+  const toggle = (one: Panel) => setPanel(panel === one ? null : one);
 
   return (
-    <div className={css.table}>
+    <div className={classes(css.table, wide && css.looking)}>
       <div className={css.top}>
         <TableHead
           bench={bench}
@@ -104,9 +115,10 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
           pages={pages}
           page={page}
           onPage={(n) => hand.choose(pages[n]?.groups[0]?.columns[0]?.key ?? at.column, null)}
+          stages={stages}
           gaugeWords={tool?.name ?? 'not named'}
-          panelOpen={panel !== null}
-          onPanel={() => setPanel(panel ? null : 'gauge')}
+          panel={panel}
+          onPanel={toggle}
           turned={turned}
           onTurn={() => setTurned(!turned)}
         />
@@ -119,100 +131,40 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
       <ReadingTable
         label={`${sheet.table.words} of ${bench.tag}`}
         thing={thingOf(sheet)}
+        corner={spot.row.point === null ? undefined : spot.row.unitMark}
         groups={shown?.groups ?? []}
         rows={rows}
         current={at}
         typing={text}
         onChoose={hand.choose}
-        limits={(shown?.groups.reduce((sum, group) => sum + group.columns.length, 0) ?? 0) <= room / 2}
+        limits={across <= MOST_WITH_LIMITS}
       />
-      <div className={classes(css.low, sheet.locked && css.alone)}>
-        {panel === 'paper' && (
-          <PaperRow
-            key={at.row}
+      <div className={classes(css.low, (wide || sheet.locked) && css.alone)}>
+        <div className={css.panel}>
+          <TablePanel
+            panel={panel}
+            onPanel={setPanel}
             spot={spot}
+            at={at}
             order={order}
-            gauge={gauge}
-            operation={operation}
-            onRow={() => hand.choose(order[0] ?? at.column, nextRow(sheet, at.row, 1) ?? at.row)}
-            onClose={() => setPanel(null)}
-          />
-        )}
-        {panel === 'gauge' && (
-          <GaugePanel
-            spot={spot}
+            groups={shown?.groups ?? []}
+            typed={stages.typed}
+            hand={hand}
+            entry={entry}
             gauge={gauge}
             onGauge={setGauge}
-            onPaper={() => setPanel('paper')}
-            onClose={() => setPanel(null)}
+            operation={operation}
           />
-        )}
-        {panel === null && <Place spot={spot} at={at} order={order} hand={hand} entry={entry} />}
-        {panel !== 'paper' && !sheet.locked && <Keys spot={spot} hand={hand} entry={entry} operation={operation} />}
+          <TableFoot sheet={sheet} open={panel === 'to-do'} onOpen={() => toggle('to-do')} />
+        </div>
+        {!wide && !sheet.locked && <TableKeys spot={spot} hand={hand} entry={entry} operation={operation} />}
       </div>
     </div>
   );
 }
 
-type HandProps = Readonly<{ spot: Spot; hand: TableHand; entry: ReadingEntry }>;
-
-/** The place the hand is at, with the field. */
-function Place({ spot, at, order, hand, entry }: HandProps & Readonly<{ at: At; order: readonly string[] }>) {
-  const { sheet, row, column, cell } = spot;
-  const { text } = hand;
-  return (
-    <ReadingDetail
-      entry={entry}
-      spot={spot}
-      position={
-        order.length > 1 ? `${thingOf(sheet).toLowerCase()} ${order.indexOf(at.column) + 1} of ${order.length}` : ''
-      }
-      field={
-        <ReadingField
-          label={`${column.label}, ${row.words}`}
-          text={text}
-          standing={cell?.text || (row.quantity === 'shims-fitted' ? (column.shims?.text ?? '') : '')}
-          unit={/[a-z]/i.test(text) ? '' : row.unitMark}
-          shut={sheet.locked}
-          onText={hand.setText}
-          onNext={entry.next}
-          onPrevious={entry.previous}
-          onRow={(by) => hand.choose(at.column, nextRow(sheet, at.row, by) ?? at.row)}
-        />
-      }
-    />
-  );
-}
-
-function Keys({ spot, hand, entry, operation }: HandProps & Readonly<{ operation: number | null }>) {
-  const { text, setText } = hand;
-  if (isWords(spot.row)) {
-    return (
-      <WordKeys
-        spot={spot}
-        operation={operation}
-        text={text}
-        onText={setText}
-        onTake={(words) => entry.take(words, true)}
-        onPrevious={entry.previous}
-        onNext={entry.next}
-      />
-    );
-  }
-  const unit = otherUnitOf(text, spot.row.unitMark);
-  return (
-    <NumberPad
-      thing={thingOf(spot.sheet).toLowerCase()}
-      onKey={(key) => setText(typeKey(text, key))}
-      unit={unit && { words: unit.words, onChange: () => setText(unit.text) }}
-      onSame={entry.same}
-      onAll={entry.all}
-      undo={entry.undo}
-      onPrevious={entry.previous}
-      onNext={entry.next}
-    />
-  );
-}
+/** Columns beside which the limits of a row find room. */
+const MOST_WITH_LIMITS = 8;
 
 function Notes({ sheet }: { sheet: Sheet }) {
   const notes = [
@@ -225,35 +177,4 @@ function Notes({ sheet }: { sheet: Sheet }) {
       <Notice kind={sheet.locked ? 'ask' : 'plain'}>{notes.join('. ')}</Notice>
     </div>
   );
-}
-
-const THINGS: Readonly<Record<string, string>> = {
-  valve: 'Valve',
-  cylinder: 'Cylinder',
-  main: 'Main',
-  cam_journal: 'Journal',
-  deck_corner: 'Corner',
-  deck_line: 'Line',
-  chamber: 'Chamber',
-  lifter: 'Lifter',
-  plug: 'Plug',
-  journal: 'Journal',
-  rod: 'Rod',
-  port: 'Port',
-};
-const thingOf = (sheet: Sheet): string => THINGS[sheet.table.spotKind ?? ''] ?? 'Place';
-
-function nextRow(sheet: Sheet, from: string, by: 1 | -1): string | null {
-  const typed = sheet.rows.filter((row) => row.shown && isTyped(row));
-  return typed[typed.findIndex((row) => row.key === from) + by]?.key ?? null;
-}
-
-const OTHER: Readonly<Record<string, string>> = { in: 'mm', mm: 'in', N: 'lbf', lbf: 'N', µm: 'µin', µin: 'µm' };
-
-/** The unit key: writes the other unit behind the figure, or takes it away again. */
-function otherUnitOf(text: string, mark: string): { words: string; text: string } | undefined {
-  const other = OTHER[mark];
-  if (other === undefined) return undefined;
-  const bare = text.replace(/\s*[a-zµ]+$/i, '');
-  return bare === text ? { words: other, text: `${text} ${other}` } : { words: mark, text: bare };
 }

@@ -1,12 +1,10 @@
-/** Which gauge is in the hand, what the height is read on, which rows are shown: set now and then, not for each reading. */
+/** Which gauge is in the hand, what the height is read on, the limit of this job: set now and then, not for each reading. */
 import type { ReadOn } from '#core/readings/compute/model.ts';
 import type { Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
-import { useAppCommand } from '../../../client/use-app.ts';
 import { Button } from '../../../kit/button.tsx';
 import { Choice } from '../../../kit/choice.tsx';
-import { ErrorNote } from '../../../kit/notice.tsx';
 import type { Gauge } from '../hooks/use-preview.ts';
-import { labelOf, type Spot } from '../reading-view.ts';
+import type { Spot } from '../reading-view.ts';
 import { familyOf } from '../unit-sizes.ts';
 import css from './gauge-panel.module.css';
 import { JobLimit } from './job-limit.tsx';
@@ -22,22 +20,27 @@ export function GaugePanel({
   gauge,
   onGauge,
   onPaper,
+  onRows,
   onClose,
 }: {
   spot: Spot;
   gauge: Gauge;
   onGauge: (gauge: Gauge) => void;
   onPaper: () => void;
+  onRows: () => void;
   onClose: () => void;
 }) {
   const { sheet, row: at } = spot;
   const tools = fittingFirst(sheet, at);
   const heights = sheet.rows.some((row) => row.quantity === 'installed-height');
-  const hidden = sheet.rows.filter((row) => !row.shown);
+  const shown = sheet.rows.filter((row) => row.shown).length;
   return (
     <section className={css.panel} aria-label="Gauge and paper">
       <div className={css.foot}>
         <Button onPress={onPaper}>Type from paper</Button>
+        <Button onPress={onRows}>
+          Rows, {shown} of {sheet.rows.length}
+        </Button>
         <Button onPress={onClose}>Back to readings</Button>
       </div>
       <div>
@@ -68,7 +71,6 @@ export function GaugePanel({
         />
       )}
       <JobLimit spot={spot} />
-      {hidden.length > 0 && <HiddenRows sheet={sheet} rows={hidden} />}
     </section>
   );
 }
@@ -80,33 +82,4 @@ function fittingFirst(sheet: Sheet, row: SheetRow): Sheet['tools'] {
   return sheet.tools
     .filter((tool) => row.unit === null || familyOf(tool.unit) === familyOf(row.unit))
     .toSorted((a, b) => named(a.kind) - named(b.kind));
-}
-
-function HiddenRows({ sheet, rows }: { sheet: Sheet; rows: readonly SheetRow[] }) {
-  const show = useAppCommand('readings/show-row');
-  return (
-    <div>
-      <h3>Rows not shown for this casting</h3>
-      <div className={css.buttons}>
-        {rows.map((row) => (
-          <Button
-            key={row.key}
-            onPress={() =>
-              void show.send({
-                casting: sheet.casting.id,
-                table: sheet.table.code,
-                quantity: row.quantity,
-                point: row.point,
-                stage: row.stage,
-                shown: true,
-              })
-            }
-          >
-            Show {labelOf(sheet, row)}
-          </Button>
-        ))}
-      </div>
-      <ErrorNote error={show.error} />
-    </div>
-  );
 }

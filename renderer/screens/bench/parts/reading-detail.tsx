@@ -1,10 +1,19 @@
 /** The place the hand is at: what is typed, how it would read, where it falls between the limits, what to do. */
-import type { Cell, Column, LimitShown, Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
+import type { Cell, LimitShown, SheetRow } from '#core/readings/compute/sheet-model.ts';
 import { LimitScale } from '../../../kit/bench-limit-scale.tsx';
 import { Verdict } from '../../../kit/mark.tsx';
 import type { Preview } from '../bench-casting.ts';
 import type { ReadingEntry } from '../hooks/use-reading-entry.ts';
-import { colourOf, isWords, judgedRow, judgingLimit, limitFor, markOf, type Spot } from '../reading-view.ts';
+import {
+  colourOf,
+  isWords,
+  judgedRow,
+  judgedRows,
+  judgingLimit,
+  limitFor,
+  markOf,
+  type Spot,
+} from '../reading-view.ts';
 import { perUnit } from '../unit-sizes.ts';
 import css from './reading-detail.module.css';
 import { ReadingQuestion } from './reading-question.tsx';
@@ -22,7 +31,7 @@ export function ReadingDetail({
   field: React.ReactNode;
 }) {
   const { preview, question } = entry;
-  const { row, column, cell, sheet } = spot;
+  const { row, column, cell } = spot;
   return (
     <section className={css.detail} aria-label={`${column.label}, ${row.words}`}>
       <div className={css.head}>
@@ -38,10 +47,10 @@ export function ReadingDetail({
       {!question && preview?.becomes && <p className={css.becomes}>{preview.becomes}</p>}
       {!question && <Scale spot={spot} preview={preview} />}
       <div role="status" className={css.say}>
+        {entry.undone !== '' && !preview && <p className={css.sentence}>{entry.undone}</p>}
         {preview ? <Said preview={preview} /> : <Standing spot={spot} />}
       </div>
       {!preview && cell && <Before cell={cell} onTakeBack={entry.takeBack} onNotHere={entry.notHere} />}
-      <Foot sheet={sheet} column={column} />
     </section>
   );
 }
@@ -72,9 +81,9 @@ function Scale({ spot, preview }: { spot: Spot; preview: Preview | undefined }) 
 
 /** A figure without limits of its own goes into computed ones that have them: guide and stem into the clearance. */
 function JudgedElsewhere({ spot }: { spot: Spot }) {
-  const { sheet, row, column } = spot;
+  const { row, column } = spot;
   if (isWords(row)) return null;
-  const judged = sheet.rows.filter((one) => one.derived && one.shown && limitFor(one, column.side) !== null);
+  const judged = judgedRows(spot);
   return (
     <div>
       <p className={css.source}>No limit known for {row.words} itself.</p>
@@ -203,29 +212,6 @@ function Before({
           Nothing to measure here
         </button>
       )}
-    </p>
-  );
-}
-
-/** What to fetch and what fails, for the whole table. */
-function Foot({ sheet, column }: { sheet: Sheet; column: Column }) {
-  const others = sheet.toDo.filter((one) => one.spot !== column.spot);
-  return (
-    <p className={css.foot}>
-      {sheet.pickingText !== '' && (
-        <>
-          To fetch: <b>{sheet.pickingText}</b>.{' '}
-        </>
-      )}
-      {others.map((one) => (
-        <span key={one.label}>
-          <b className={css.fail}>{one.label}</b> {one.words}.{' '}
-        </span>
-      ))}
-      <span className={css.quiet}>
-        {sheet.summary}
-        {sheet.spread !== null && `, from shortest to tallest ${sheet.spread}`}
-      </span>
     </p>
   );
 }

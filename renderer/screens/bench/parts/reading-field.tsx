@@ -15,6 +15,9 @@ export type ReadingFieldProps = Readonly<{
   onPrevious: () => void;
   /** Up and down in the rows of the table. */
   onRow: (by: 1 | -1) => void;
+  /** The plus and the times key of a keypad: they never belong to a figure. */
+  onPlus?: (() => void) | undefined;
+  onTimes?: (() => void) | undefined;
 }>;
 
 /** Characters a reading keeps. */
@@ -23,16 +26,14 @@ const LONGEST = 20;
 export function ReadingField(props: ReadingFieldProps) {
   const { label, text, standing, unit, shut, onText } = props;
   const field = useRef<HTMLInputElement>(null);
-  useHomeOfKeys(field);
+  useHomeOfKeys(field, label);
 
   function onKey(event: KeyboardEvent<HTMLInputElement>) {
     if (event.ctrlKey || event.altKey || event.metaKey) return;
     const act = ACTS[event.key];
     if (!act || (text !== '' && (event.key === 'ArrowLeft' || event.key === 'ArrowRight'))) return;
     event.preventDefault();
-    if (act === 'next') props.onNext();
-    else if (act === 'previous') props.onPrevious();
-    else props.onRow(act);
+    act(props);
   }
 
   return (
@@ -57,23 +58,27 @@ export function ReadingField(props: ReadingFieldProps) {
   );
 }
 
-const ACTS: Readonly<Record<string, 'next' | 'previous' | 1 | -1>> = {
-  Enter: 'next',
-  ArrowRight: 'next',
-  ArrowLeft: 'previous',
-  ArrowDown: 1,
-  ArrowUp: -1,
+const ACTS: Readonly<Record<string, (props: ReadingFieldProps) => void>> = {
+  Enter: (props) => props.onNext(),
+  ArrowRight: (props) => props.onNext(),
+  ArrowLeft: (props) => props.onPrevious(),
+  ArrowDown: (props) => props.onRow(1),
+  ArrowUp: (props) => props.onRow(-1),
+  '+': (props) => props.onPlus?.(),
+  '*': (props) => props.onTimes?.(),
 };
 
 /** A key that types goes into the field wherever the hand was, unless another field has it. */
-function useHomeOfKeys(field: React.RefObject<HTMLInputElement | null>): void {
+function useHomeOfKeys(field: React.RefObject<HTMLInputElement | null>, place: string): void {
+  // Another place was touched: Enter and the arrows of a keypad go on from there.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place brings the keys home.
+  useEffect(() => field.current?.focus(), [field, place]);
   useEffect(() => {
-    field.current?.focus();
     const home = (event: globalThis.KeyboardEvent) => {
       if (event.ctrlKey || event.altKey || event.metaKey || event.key.length !== 1) return;
       const at = document.activeElement;
       const elsewhere = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement;
-      if (!elsewhere && /[\d.,/-]/.test(event.key)) field.current?.focus();
+      if (!elsewhere && /[\d.,/*+-]/.test(event.key)) field.current?.focus();
     };
     window.addEventListener('keydown', home);
     return () => window.removeEventListener('keydown', home);

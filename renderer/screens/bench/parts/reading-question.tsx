@@ -28,7 +28,13 @@ export function ReadingQuestion({
         </>
       }
     >
-      {question.words}
+      {question.words} <small>{keysWords(question)}</small>
     </Notice>
   );
+}
+
+/** How a keypad answers, which has no other keys. */
+function keysWords({ choices, right }: Question): string {
+  const first = choices[0] ? `key * ${choices[0].words}` : 'key * type again';
+  return right ? `${first}, key + ${right.words}` : first;
 }

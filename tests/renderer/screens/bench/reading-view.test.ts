@@ -44,8 +44,25 @@ describe('rowsOf', () => {
   it('shows what waits on this tablet in its place, and nothing of its verdict', () => {
     const row = sheet.rows[0];
     if (!row) throw new Error('no row');
-    const rows = rowsOf(sheet, new Map([[placeOf(sheet.casting.id, row, '2'), '35.46']]));
+    const waits = { text: '35.46', waiting: true, cell: null, column: null };
+    const rows = rowsOf(sheet, new Map([[placeOf(sheet.casting.id, row, '2'), waits]]));
     expect(rows[0]?.cells['2']).toEqual({ lines: ['35.46'], waiting: true });
+  });
+
+  it('shows what was just kept as it was judged while typed, and lets its column say so at once', () => {
+    const [row, column] = [sheet.rows[0], sheet.columns[1]];
+    if (!row || !column) throw new Error('no row');
+    const fail = { name: 'fail', direction: 'over', cannotProve: false } as const;
+    const kept = {
+      text: '39.46',
+      waiting: false,
+      cell: { ...cellOf('39.46'), verdict: fail, word: 'too tall' },
+      column: { ...column, verdict: fail, word: 'too tall' },
+    };
+    const rows = rowsOf(sheet, new Map([[placeOf(sheet.casting.id, row, '2'), kept]]));
+    expect(rows[0]?.cells['2']).toEqual({ lines: ['39.46'], mark: 'over', markWords: 'too tall' });
+    expect(rows[2]?.cells['2']).toMatchObject({ mark: 'over', markWords: 'too tall' });
+    expect(rows[2]?.cells['1']).toMatchObject({ mark: 'not-measured' });
   });
 
   it('leaves out rows that are switched off for this casting', () => {
