@@ -1,6 +1,7 @@
 /** The catalogue of the practice shop: what the program brings, and the shop's own castings, limits, places and gauges. */
 
 import type { EntriesTyped } from '#core/catalogue/contract/entries.ts';
+import { blockLimits } from './block-limits.ts';
 import { engineLimits } from './engine-limits.ts';
 import { gramsOf, lengthOf, priceOf } from './figures.ts';
 import { readDemo } from './read-file.ts';
@@ -80,7 +81,7 @@ async function loadLimits(replay: Replay, file: CastingTypesFile): Promise<void>
   const { types } = await send(replay, 'operations/list-casting-types', {});
   for (const type of file.castingTypes) {
     const castingType = types.find((t) => t.code === type.code)?.id ?? null;
-    for (const limit of [...type.limits, ...springLimits(type), ...engineLimits(type)]) {
+    for (const limit of [...type.limits, ...springLimits(type), ...engineLimits(type), ...blockLimits(type)]) {
       await send(replay, 'limits/add-limit', {
         ...limit,
         for: 'casting_type',

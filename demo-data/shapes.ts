@@ -47,8 +47,22 @@ export type CastingTypesFile = Readonly<{
     engineFigures?: readonly Readonly<{ quantity: string; target: string; unit: string }>[];
     chamberCc?: string | null;
     pistonBowlCc?: string | null;
-    valves?: Readonly<{ headDiameter?: Readonly<{ I: Size; E: Size }> }> | null;
+    valves?: Readonly<{
+      headDiameter?: Readonly<{ I: Size; E: Size }>;
+      /** Degrees from the plane of the head. */
+      seatAngle?: Readonly<{ I: number; E: number }>;
+    }> | null;
     deck?: Readonly<{ rod?: Size; compressionHeight?: Size }> | null;
+    bore?: Size | null;
+    cylinders?: Readonly<{ pistonClearance: Size; honeAllowance: Size; cleanUp: Size; greatestBore: Size }> | null;
+    mains?: Readonly<{ shell: Size; journalStandard: Size }> | null;
+    /** In the unit of the bore. */
+    wetLiner?: Readonly<{
+      counterbore: string;
+      flange: string;
+      protrusion: readonly [string, string];
+      spread: string;
+    }> | null;
     limitSource: Readonly<{ tag: string; words: string; from: string }>;
     springs?: Readonly<{
       installedHeight: Size;

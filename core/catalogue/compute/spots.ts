@@ -7,7 +7,7 @@
 type Counts = Readonly<Partial<Record<string, number>>>;
 type Side = 'I' | 'E';
 export type DescribedSpot = Readonly<{
-  kind: 'valve' | 'port' | 'cylinder' | 'chamber' | 'cam_journal' | 'main' | 'journal' | 'deck_corner';
+  kind: 'valve' | 'port' | 'cylinder' | 'chamber' | 'cam_journal' | 'main' | 'journal' | 'rod' | 'deck_corner';
   label: string;
   benchOrder: number;
   row: number;
@@ -37,10 +37,16 @@ export function spotsFromCounts(kind: string, counts: Counts): DescribedSpot[] {
   }
   if (kind === 'block') {
     const corners = counts.decks === 2 ? bankCorners() : deckCorners();
-    return [...numbered('cylinder', cylinders), ...numbered('main', counts.mains ?? 0, 'M', false), ...corners];
+    const mains = numbered('main', counts.mains ?? 0, 'M', false);
+    // One camshaft runs in the tunnel of a block.
+    const tunnel = numbered('cam_journal', counts.cam_journals ?? 0, 'J', false);
+    return [...numbered('cylinder', cylinders), ...mains, ...tunnel, ...corners];
   }
-  if (kind === 'crank')
-    return [...numbered('main', counts.mains ?? 0, 'M', false), ...numbered('journal', counts.pins ?? 0, 'P', false)];
+  if (kind === 'crank') {
+    const pins = numbered('journal', counts.pins ?? 0, 'P', false).map((pin) => ({ ...pin, row: 2 }));
+    return [...numbered('journal', counts.mains ?? 0, 'M', false), ...pins];
+  }
+  if (kind === 'rod_set') return numbered('rod', counts.rods ?? 0);
   return [];
 }
 
