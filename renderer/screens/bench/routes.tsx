@@ -11,13 +11,17 @@ import { QueueScreen } from './queue-screen.tsx';
 
 // Fetched while the hand is still at the queue, so that they are there when the line is not.
 const pages = {
+  deck: () => import('./pages/deck-screen.tsx'),
   found: () => import('./pages/found-screen.tsx'),
+  limits: () => import('./pages/limits-screen.tsx'),
   photos: () => import('./pages/photos-screen.tsx'),
   readings: () => import('./pages/readings-screen.tsx'),
   signOff: () => import('./pages/sign-off-screen.tsx'),
   table: () => import('./pages/table-screen.tsx'),
 };
+const DeckScreen = lazy(async () => ({ default: (await pages.deck()).DeckScreen }));
 const FoundScreen = lazy(async () => ({ default: (await pages.found()).FoundScreen }));
+const LimitsScreen = lazy(async () => ({ default: (await pages.limits()).LimitsScreen }));
 const PhotosScreen = lazy(async () => ({ default: (await pages.photos()).PhotosScreen }));
 const ReadingsScreen = lazy(async () => ({ default: (await pages.readings()).ReadingsScreen }));
 const SignOffScreen = lazy(async () => ({ default: (await pages.signOff()).SignOffScreen }));
@@ -41,7 +45,11 @@ export function Routes() {
             <CentresScreen />
           </Route>
           <Route path="/bench/centre/:centre">{({ centre }) => <QueueScreen centre={Number(centre)} />}</Route>
+          <Route path="/bench/tag/:tag/deck/:face?">
+            {({ tag, face }) => <DeckScreen tag={Number(tag)} face={face ?? null} />}
+          </Route>
           <Route path="/bench/tag/:tag/found">{({ tag }) => <FoundScreen tag={Number(tag)} />}</Route>
+          <Route path="/bench/tag/:tag/limits">{({ tag }) => <LimitsScreen tag={Number(tag)} />}</Route>
           <Route path="/bench/tag/:tag/photos">{({ tag }) => <PhotosScreen tag={Number(tag)} />}</Route>
           <Route path="/bench/tag/:tag/readings">{({ tag }) => <ReadingsScreen tag={Number(tag)} />}</Route>
           <Route path="/bench/tag/:tag/sign-off">{({ tag }) => <SignOffScreen tag={Number(tag)} />}</Route>

@@ -9,8 +9,9 @@ import { Row, Rows } from '../../../kit/rows.tsx';
 import { SaveReadings } from '../../../kit/save-readings.tsx';
 import { Empty, Sheet, SheetBody, SheetHead } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
-import { limitsAddress, tableAddress } from '../bench-addresses.ts';
+import { deckAddress, limitsAddress, tableAddress } from '../bench-addresses.ts';
 import type { BenchCasting } from '../bench-casting.ts';
+import { isSurveyed } from '../deck-faces.ts';
 import { KeptHere } from '../parts/kept-here.tsx';
 
 export function ReadingsScreen({ tag }: { tag: number }) {
@@ -42,6 +43,13 @@ export function ReadingsScreen({ tag }: { tag: number }) {
                 note={table.summary || 'No readings yet.'}
               />
             ))}
+            {bench.data && isSurveyed(bench.data.kind) && (
+              <Row
+                href={deckAddress(tag)}
+                title={<b>Survey of flatness</b>}
+                note="dial grid and straightedge on the drawing of each face"
+              />
+            )}
             <Row
               href={limitsAddress(tag)}
               title={<b>What judges it</b>}

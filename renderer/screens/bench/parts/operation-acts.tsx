@@ -1,10 +1,11 @@
 /** What may be done to the operation under the hand: start, stop, done; or what is missing and the way on. */
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { useAppCommand } from '../../../client/use-app.ts';
 import { Button, GoButton } from '../../../kit/button.tsx';
 import { ErrorNote } from '../../../kit/notice.tsx';
-import { tableAddress } from '../bench-addresses.ts';
+import { deckAddress, tableAddress } from '../bench-addresses.ts';
 import type { BenchCasting, BenchOperation, Reason } from '../bench-casting.ts';
+import { faceOfTable } from '../deck-faces.ts';
 import { LeadStarts } from './lead-starts.tsx';
 import css from './operation-acts.module.css';
 import { OperationMore } from './operation-more.tsx';
@@ -101,13 +102,22 @@ export function OperationActs({ bench, row, onSaid, onDone }: Acts) {
 /** Holds stand at the top of the page with the way to close them. */
 const isSaidHere = (reason: Reason): boolean => reason.kind !== 'hold' && reason.kind !== 'identity';
 
+/** Where an operation wants flatness, the survey of the face. */
+function Survey({ bench, table }: { bench: BenchCasting; table: string }) {
+  const face = faceOfTable(bench.kind, table);
+  return face === null ? null : <Button href={deckAddress(bench.tag, face)}>Flatness</Button>;
+}
+
 /** The readings this operation needs, a touch away. */
 function Tables({ bench, row }: { bench: BenchCasting; row: BenchOperation }) {
   const before = row.before.of > 0 ? row.before.table : null;
   const tables = new Set([before, row.after.table].filter((table) => table !== null));
   return [...tables].map((table) => (
-    <Button key={table} href={tableAddress(bench.tag, table)}>
-      {bench.tables.find((one) => one.code === table)?.words ?? 'Readings'}
-    </Button>
+    <Fragment key={table}>
+      <Survey bench={bench} table={table} />
+      <Button href={tableAddress(bench.tag, table)}>
+        {bench.tables.find((one) => one.code === table)?.words ?? 'Readings'}
+      </Button>
+    </Fragment>
   ));
 }
