@@ -19,11 +19,13 @@ const size = (quantity: string, found: Size | undefined, side: 'I' | 'E' | 'any'
 /** Chamber, bowl, valves, rod and piston of a type, and the figures written down for it alone. */
 export function engineLimits(type: CastingType) {
   const heads = type.valves?.headDiameter;
+  const seats = type.valves?.seatAngle;
   return [
     ...(type.chamberCc ? [aim('chamber-volume', type.chamberCc, 'cc')] : []),
     ...(type.pistonBowlCc ? [aim('piston-dish', type.pistonBowlCc, 'cc')] : []),
     ...size('valve-head-diameter', heads?.I, 'I'),
     ...size('valve-head-diameter', heads?.E, 'E'),
+    ...(seats ? [aim('seat-angle', `${seats.I}`, 'deg', 'I'), aim('seat-angle', `${seats.E}`, 'deg', 'E')] : []),
     ...size('rod-length', type.deck?.rod),
     ...size('compression-height', type.deck?.compressionHeight),
     ...(type.engineFigures ?? []).map(({ quantity, target, unit }) => aim(quantity, target, unit)),
