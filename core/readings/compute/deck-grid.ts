@@ -3,6 +3,7 @@
  * the same whatever lengths the columns stand apart, because a tilt of an even grid is a tilt of its counts.
  */
 import {
+  FACES,
   type Face,
   faceQuantities,
   gridCode,
@@ -13,6 +14,7 @@ import {
 } from '../../catalogue/compute/faces.ts';
 import { type MinimumZone, minimumZone } from './geometry/minimum-zone.ts';
 import { type Known, type Look, madeBy, unknown } from './look.ts';
+import type { Facts } from './model.ts';
 
 export type GridRead = Readonly<{ code: string; column: number; row: number; known: Known; z: number }>;
 
@@ -55,6 +57,16 @@ export const isWhole = ({ points, wanted }: FaceGrid): boolean =>
 
 /** `12 of 15 points`. */
 export const readOf = ({ points, wanted }: FaceGrid): string => `${points.length} of ${wanted} points`;
+
+/** Tables whose faces were read by dial or straightedge: their figures stand, though nothing was typed into them. */
+export function surveyedTables({ casting, readings }: Pick<Facts, 'casting' | 'readings'>): ReadonlySet<string> {
+  const read = new Set(readings.map((it) => it.quantity));
+  return new Set(
+    FACES.filter((face) => read.has(faceQuantities(face).dial) || read.has(faceQuantities(face).gap)).flatMap(
+      (face) => face.tables[casting.kind as keyof Face['tables']] ?? [],
+    ),
+  );
+}
 
 /** The two closest planes; null for fewer than four points. */
 export const zoneOf = ({ points }: FaceGrid): MinimumZone | null =>

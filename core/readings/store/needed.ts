@@ -5,6 +5,7 @@ import type { ReadDb } from '../../db/query.ts';
 import type { Day } from '../../kernel/days.ts';
 import type { CastingId, OperationId, SpotId } from '../../kernel/ids.ts';
 import { openBench } from '../compute/bench.ts';
+import { surveyedTables } from '../compute/deck-grid.ts';
 import type { Facts } from '../compute/model.ts';
 import { listNeeded, type NeededReading, type Want, type WantingOperation } from '../compute/needed.ts';
 import { composeSheet } from '../compute/sheet.ts';
@@ -31,10 +32,14 @@ export function readNeeded(
 /** Every table of the casting that is for paper and in which something was read or marked, judged: what a signature freezes and paper prints. */
 export function readSheets(db: ReadDb, casting: CastingId, today: Day): Sheet[] {
   const facts = readFacts(db, casting, today);
+  const surveyed = surveyedTables(facts);
   return listTables(db, facts)
     .filter((table) => isOnPaper(table.code))
     .map((table) => composeSheet(facts, table))
-    .filter((sheet) => sheet.rows.some((row) => row.cells.some((cell) => cell.reading !== null)));
+    .filter(
+      ({ table, rows }) =>
+        surveyed.has(table.code) || rows.some((row) => row.cells.some((cell) => cell.reading !== null)),
+    );
 }
 
 /** The tables of a casting's kind, their rows switched on and off as kept for it. */

@@ -127,4 +127,23 @@ describe('floor/get-bench', () => {
     await read('cam-line', 'before', '0.01 mm');
     expect(await advice()).toEqual([expect.stringMatching(/do not bend it/)]);
   });
+
+  it('sees a bowed deck in a grid of dial readings too, once every point is read', async () => {
+    const host = await startTestHost();
+    const job = await checkIn(host, { castings: [ALUMINIUM_HEAD], operations: ['straighten', 'surface-head'] });
+    const casting = (job.castings[0]?.castingId ?? 0) as never;
+    const point = (column: number, row: number, typed: string) => ({
+      quantity: 'deck-dial',
+      point: `c${column}r${row}`,
+      stage: 'before' as const,
+      typed,
+      unit: 'mm' as const,
+    });
+    const rows = [1, 2, 3, 4, 5].flatMap((c) => [1, 2, 3].map((r) => point(c, r, c === 3 ? '-120' : '0')));
+    const advice = async () => (await benchOf(host, job)).warnings.filter((line) => line.includes('bowed'));
+    await host.send('readings/add-readings', { casting, rows: rows.slice(0, 6) }, { as: 'JP' });
+    expect(await advice()).toEqual([]);
+    await host.send('readings/add-readings', { casting, rows: rows.slice(6) }, { as: 'JP' });
+    expect(await advice()).toEqual(['The deck is bowed. Measure cam line before anything is bent or cut.']);
+  });
 });

@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { FACES } from '#core/catalogue/compute/faces.ts';
 import { openBench } from '#core/readings/compute/bench.ts';
-import { gridOf, isWhole, ofPart, readOf, zoneKnown, zoneOf } from '#core/readings/compute/deck-grid.ts';
+import {
+  gridOf,
+  isWhole,
+  ofPart,
+  readOf,
+  surveyedTables,
+  zoneKnown,
+  zoneOf,
+} from '#core/readings/compute/deck-grid.ts';
 import { readingOf, toolOf } from '#tests/kit/bench-facts.ts';
-import { DECK, gridReadings, headFacts } from '#tests/kit/face-facts.ts';
+import { DECK, gridReadings, headFacts, lineReadings } from '#tests/kit/face-facts.ts';
 
 type Words = Parameters<typeof headFacts>[0];
 const lookAt = (words: Words) => openBench(headFacts(words)).look({ spot: null, stage: 'before' });
@@ -39,6 +47,21 @@ describe('gridOf', () => {
     ];
 
     expect(grid({ readings }).points.map((it) => it.code)).toEqual(['c1r1', 'c1r2', 'c2r1', 'c2r2', 'c3r1', 'c3r2']);
+  });
+});
+
+describe('surveyedTables', () => {
+  it('names the table of each face that was read on a dial or with a straightedge', () => {
+    const grid = gridReadings({ code: 'intake-face' }, [
+      [0, 0],
+      [0, 0],
+    ]);
+
+    expect([...surveyedTables(headFacts({ readings: grid }))]).toEqual(['head-faces']);
+    expect([...surveyedTables(headFacts({ readings: lineReadings(DECK, { 'along-1': '0.0010' }) }))]).toEqual([
+      'surface',
+    ]);
+    expect(surveyedTables(headFacts()).size).toBe(0);
   });
 });
 

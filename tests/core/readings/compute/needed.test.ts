@@ -67,6 +67,15 @@ describe('listNeeded', () => {
     ).toBe(true);
   });
 
+  it('wants of a redo its own figure also where it was typed instead of computed', () => {
+    const typed = readingOf('deck-flatness', '0.0020', 'in', { operation: id<'operation'>(3) });
+    const met = (of: number) =>
+      needed({ readings: [typed] }, operation([want('deck-flatness')], { id: id<'operation'>(of), redo: true }))[0]
+        ?.isMet;
+
+    expect([met(3), met(7)]).toEqual([true, false]);
+  });
+
   it('stops a signature for a fail without a lead’s yes, and not for one that no limit judges', () => {
     const limits = [limitOf('margin', 'in', { low: '0.047' })];
     const readings = [readingOf('margin', '0.040', 'in', { spot })];

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { readDb } from '#core/db/query.ts';
+import { day } from '#core/kernel/days.ts';
+import { readSheets } from '#core/readings/store/needed.ts';
 import { WORKED_GRID } from '#tests/kit/flatness-cases.ts';
 import { type Measuring, startMeasuring } from '#tests/kit/measuring.ts';
 
@@ -99,6 +102,30 @@ describe('readings/get-deck-survey', () => {
       cell: { state: 'read' },
       place: { text: 'middle' },
     });
+  });
+
+  it('keeps no row for the points of a grid or the lines of a straightedge: they live in code', async () => {
+    const shop = await startMeasuring('NV-8');
+
+    const points = shop.sqlite
+      .prepare(
+        "SELECT count(*) FROM quantity_point p JOIN quantity q ON q.id = p.quantity_id WHERE q.code LIKE 'deck-%' AND q.code <> 'deck-to-cam'",
+      )
+      .pluck()
+      .get();
+
+    expect(points).toBe(0);
+    expect((await ask(shop)).before.points).toHaveLength(15);
+  });
+
+  it('freezes the table of a surveyed face when the casting is signed off, though nothing was typed into it', async () => {
+    const shop = await startMeasuring('NV-8');
+    await keep(shop, worked);
+
+    const sheets = readSheets(readDb(shop.sqlite), shop.casting, day('2026-03-09'));
+
+    const flatness = sheets.flatMap((sheet) => sheet.rows).find((row) => row.quantity === 'deck-flatness');
+    expect(flatness?.cells[0]?.text).toBe('0.0056');
   });
 
   it('has no such face, and no such point', async () => {
