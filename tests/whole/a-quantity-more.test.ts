@@ -22,15 +22,15 @@ async function startWithMore() {
   await head.send('limits/add-job-limit', { ...own, quantity: 'plug-thread-depth', high: '0.750' }, { as: 'DK' });
   await head.send('limits/add-job-limit', { ...own, quantity: 'left-by-ours', high: '0.005' }, { as: 'DK' });
   const spot = await head.spot('1E');
-  const read = (quantity: string, typed: string, more: object) => ({ quantity, typed, unit: 'in' as const, ...more });
+  const after = { stage: 'after', unit: 'in' } as const;
   await head.send(
     'readings/add-readings',
     {
       casting: head.casting,
       rows: [
-        read('plug-thread-depth', '0.755', { spot, stage: 'after' }),
-        read('thickness', '3.9600', { stage: 'before' }),
-        read('thickness', '3.9539', { stage: 'after' }),
+        { ...after, quantity: 'plug-thread-depth', typed: '0.755', spot },
+        { ...after, quantity: 'thickness', typed: '3.9600', stage: 'before' },
+        { ...after, quantity: 'thickness', typed: '3.9539' },
       ],
     },
     { as: 'DK' },
@@ -72,6 +72,6 @@ describe('one quantity more, as data', () => {
     const row = (quantity: string) => rows.find((it) => it.quantity === quantity && it.value !== null);
 
     expect(row('plug-thread-depth')).toMatchObject({ value: '0.755', unit: 'in', high: '0.750', verdict: 'fail' });
-    expect(row('left-by-ours')).toMatchObject({ measured: false, verdict: 'fail', source: 'note on the bench' });
+    expect(row('left-by-ours')).toMatchObject({ measured: false, verdict: 'fail', limit_source: 'note on the bench' });
   });
 });
