@@ -5,6 +5,7 @@
  * Decimals, entry rules and the words for over and under are common practice, no source.
  */
 import type { Family, UnitCode } from '../../kernel/measure-units.ts';
+import type { OnlyFor } from './applies.ts';
 
 export type SpotKind =
   | 'valve'
@@ -51,6 +52,8 @@ export type Quantity = Readonly<{
   optional: boolean;
   /** Judged by eye against a sample and never measured: every figure of it says so. In code only. */
   compared: boolean;
+  /** The engines it can arise on; null for all. A row that cannot arise is left out of tables. In code only. */
+  onlyFor: OnlyFor | null;
   /** Allowed words of a `choice`; empty when free. */
   choices: readonly string[];
   /** Four decimals of an inch, three of a millimetre: bores, guides, fits, flatness. Else three and two. */
@@ -79,6 +82,7 @@ export function quantity(code: string, words: string, extra: Extra = {}): Quanti
     judgedAs: null,
     optional: false,
     compared: false,
+    onlyFor: null,
     sideMatters: false,
     entryRule: 'none',
     entryDigits: 0,

@@ -2,9 +2,11 @@
  * A bench table of one casting, filled in and judged: the one answer that the screen, the verdict list, the build sheet and
  * the export read. Pure; a table is data, so nothing here knows a quantity by name except the shims.
  */
+import { applies } from '../../catalogue/compute/applies.ts';
 import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
 import { findBenchTable } from '../../catalogue/compute/bench-tables.ts';
 import { choicesFor } from '../../catalogue/compute/choices-by-metal.ts';
+import type { Quantity } from '../../catalogue/compute/quantity.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import { type Bench, openBench } from './bench.ts';
@@ -66,7 +68,7 @@ function limitsOf(bench: Bench, row: RowAsked): Sided[] {
 
 function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: 'inch' | 'metric'): SheetRow[] {
   const quantity = bench.quantity(row.quantity);
-  if (!quantity) return [];
+  if (!quantity || !arises(bench, quantity)) return [];
   const limits = limitsOf(bench, row);
   const read = places.flatMap(({ spot }) => {
     const unit = bench.rows(row.quantity, spot, row.point, row.stage).current?.unit;
@@ -95,6 +97,13 @@ function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: '
       cells,
     },
   ];
+}
+
+/** A row that this engine cannot have is no empty row. What somebody read of it is shown all the same. */
+function arises(bench: Bench, { code, onlyFor }: Quantity): boolean {
+  const { casting, engine, pair, readings } = bench.facts;
+  const known = { ...casting, layout: engine?.layout ?? null, hasPair: pair.length > 0 };
+  return applies(onlyFor, known) || readings.some((reading) => reading.quantity === code);
 }
 
 /** A limit in another unit than its row says so. */

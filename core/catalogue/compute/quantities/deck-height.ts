@@ -15,7 +15,7 @@ export const DECK_HEIGHT: readonly Quantity[] = [
   quantity('deck-lowest', 'lowest corner', { fine: true, ...tall, derived: 'deck-lowest' }),
   quantity('deck-spread', 'corners of a bank differ by', { fine: true, over: 'too much', derived: 'deck-spread' }),
   quantity('bank-difference', 'banks differ by', { fine: true, over: 'too much', derived: 'bank-difference' }),
-  quantity('compression-height', 'piston, pin to crown', { ...fine, ...tall }),
+  quantity('compression-height', 'piston, pin to crown', { ...fine, optional: true, ...tall }),
   quantity('stack', 'throw, rod and piston', { fine: true, ...tall, derived: 'stack' }),
   quantity('deck-clearance', 'piston below the deck', {
     ...fine,
@@ -25,12 +25,18 @@ export const DECK_HEIGHT: readonly Quantity[] = [
     derived: 'deck-clearance',
     orTyped: true,
   }),
-  quantity('clearance-wanted', 'piston below the deck, wanted', { ...fine, signed: true }),
+  quantity('clearance-wanted', 'piston below the deck, wanted', { ...fine, optional: true, signed: true }),
   quantity('block-cut-wanted', 'cut for the clearance wanted', { ...cut, derived: 'block-cut-wanted' }),
   quantity('block-clean-up', 'least cut that cleans up', { ...fine, derived: 'block-clean-up', orTyped: true }),
   quantity('block-cut', 'cut at the lowest corner', { ...cut, derived: 'block-cut' }),
   quantity('deck-finished', 'deck height to finish at', { fine: true, ...tall, derived: 'deck-finished' }),
-  quantity('piston-to-head', 'piston to head', { ...gap, signed: true, over: 'too much', derived: 'piston-to-head' }),
+  quantity('piston-to-head', 'piston to head', {
+    ...gap,
+    onlyFor: 'petrol',
+    signed: true,
+    over: 'too much',
+    derived: 'piston-to-head',
+  }),
   quantity('piston-protrusion', 'piston stands above the deck', {
     ...cylinder,
     ...fine,
@@ -40,7 +46,7 @@ export const DECK_HEIGHT: readonly Quantity[] = [
   quantity('highest-piston', 'highest piston', { ...tall, fine: true, signed: true, derived: 'highest-piston' }),
   quantity('gasket-for-pistons', 'gasket for the highest piston', { fine: true, derived: 'gasket-for-pistons' }),
   ...GASKETS.flatMap((n) => [
-    quantity(`gasket-size-${n}`, `gasket ${n}, pressed`, { fine: true }),
-    quantity(`gasket-up-to-${n}`, `gasket ${n}, for pistons up to`, { fine: true, signed: true }),
+    quantity(`gasket-size-${n}`, `gasket ${n}, pressed`, { fine: true, optional: true }),
+    quantity(`gasket-up-to-${n}`, `gasket ${n}, for pistons up to`, { fine: true, optional: true, signed: true }),
   ]),
 ];

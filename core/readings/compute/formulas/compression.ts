@@ -8,7 +8,17 @@ import { measureOf } from '../../../kernel/measure-units.ts';
 import { clearanceFor, pistonDown, ratioOf } from '../geometry/compression.ts';
 import { depthOfLayer, discVolume, ringVolume } from '../geometry/cylinder-volume.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
-import { boreOf, changingAt, dataOf, type Figure, figureOf, missing, strokeOf, valueAt } from './engine-data.ts';
+import {
+  boreOf,
+  changingAt,
+  condensed,
+  dataOf,
+  type Figure,
+  figureOf,
+  missing,
+  strokeOf,
+  valueAt,
+} from './engine-data.ts';
 import type { Formula } from './formula.ts';
 import { sayLength } from './say.ts';
 
@@ -177,9 +187,10 @@ function cutForRatio(look: Look): Known | null {
 
 function cutWarnings(look: Look, depth: number): string[] {
   if (depth < 0) return ['ratio is higher already: a thicker gasket, or open the chambers'];
-  const left = valueAt(look, 'thickness-left');
+  const [thickness, least] = [figureOf(look.either('thickness')), look.low('thickness')];
+  const left = thickness && least !== null ? thickness.value - least : null;
   return [
-    ...(left && left.value < depth ? [`leaves the head ${sayLength(look, depth - left.value)} below its minimum`] : []),
+    ...(left !== null && left < depth ? [`leaves the head ${sayLength(look, depth - left)} below its minimum`] : []),
     ...(depth > MEASURE_AGAIN
       ? [`more than ${sayLength(look, MEASURE_AGAIN)}: fill the chamber again on the way`]
       : []),
@@ -198,15 +209,22 @@ function closingRatio(look: Look): Known | null {
   return ratioKnown(all, above, volume, late ? ['cam late by the cut counted in'] : []);
 }
 
+const withShortPrint =
+  (formula: Formula): Formula =>
+  (look) => {
+    const known = formula(look);
+    return known && condensed(known);
+  };
+
 export const COMPRESSION_FORMULAS: Readonly<Record<string, Formula>> = {
-  'swept-volume': swept,
-  displacement,
-  'gasket-volume': gasket,
-  'crevice-volume': crevice,
-  'clearance-volume': clearance,
-  'compression-ratio': ratio,
+  'swept-volume': withShortPrint(swept),
+  displacement: withShortPrint(displacement),
+  'gasket-volume': withShortPrint(gasket),
+  'crevice-volume': withShortPrint(crevice),
+  'clearance-volume': withShortPrint(clearance),
+  'compression-ratio': withShortPrint(ratio),
   'ratio-change': ratioChange,
-  'chamber-wanted': chamberWanted,
-  'cut-for-ratio': cutForRatio,
-  'closing-ratio': closingRatio,
+  'chamber-wanted': withShortPrint(chamberWanted),
+  'cut-for-ratio': withShortPrint(cutForRatio),
+  'closing-ratio': withShortPrint(closingRatio),
 };

@@ -131,11 +131,16 @@ function pistonLoss(look: Look): Known | null {
   return { ...known, marks: [least ? 'cut less the least sunk valve' : 'by the cut; sink of the valves left out'] };
 }
 
-const isVee = (look: Look): boolean => look.facts.engine?.layout === 'v';
-const NOT_A_VEE = 'not a V engine';
+/** Why there is no manifold to correct; null for a V engine. */
+const notAVee = (look: Look): string | null => {
+  const layout = look.facts.engine?.layout ?? null;
+  if (layout === null) return 'engine not known: for a V engine its angle and the lean of the intake face are wanted';
+  return layout === 'v' ? null : 'not a V engine';
+};
 
 function ports(look: Look): Known | null {
-  if (!isVee(look)) return unknown(NOT_A_VEE);
+  const why = notAVee(look);
+  if (why !== null) return unknown(why);
   const [moved, face, bank] = [valueAt(look, 'head-drop', 'after'), faceLeanOf(look), bankLeanOf(look)];
   if (!moved) return null;
   if (!face) return unknown('measure how far the intake face leans from square to the deck');
@@ -156,7 +161,8 @@ function dropMadeGood(off: number, vee: Readonly<{ bankLean: number; faceLean: n
 const UNIT = 1_000_000_000;
 
 function intake(look: Look, part: 'face' | 'bottom'): Known | null {
-  if (!isVee(look)) return unknown(NOT_A_VEE);
+  const why = notAVee(look);
+  if (why !== null) return unknown(why);
   const moved = valueAt(look, 'head-drop', 'after');
   if (!moved) return null;
   const [bank, face] = [bankLeanOf(look), faceLeanOf(look)];

@@ -22,6 +22,19 @@ export const dataOf = (look: Look, quantity: string): Figure | null => figureOf(
 
 const WORDS_OF_SHEET = 'from the sheet';
 
+/** Many figures of a sheet in one line of small print: `from the sheet: gasket bore, gasket thickness, piston dish`. */
+export function condensed<K extends Known>(known: K): K {
+  const named = known.marks.filter((mark) => mark.endsWith(` ${WORDS_OF_SHEET}`));
+  const lists = known.marks.filter((mark) => mark.startsWith(`${WORDS_OF_SHEET}: `));
+  if (named.length + lists.length < 2) return known;
+  const of = [
+    ...lists.flatMap((mark) => mark.slice(WORDS_OF_SHEET.length + 2).split(', ')),
+    ...named.map((mark) => mark.slice(0, -WORDS_OF_SHEET.length - 1)),
+  ];
+  const rest = known.marks.filter((mark) => !named.includes(mark) && !lists.includes(mark));
+  return { ...known, marks: [...rest, `${WORDS_OF_SHEET}: ${[...new Set(of)].join(', ')}`] };
+}
+
 /**
  * What work may change: a gasket, a bore, a deck. Before: as read, else by the sheet, else as it is after. After: as read, else as
  * it was before, else by the sheet.
@@ -43,21 +56,21 @@ export function boreOf(look: Look): Figure | null {
           'bore as finished, mean of all',
         )
       : null;
-  const engine = sheetOf(look.facts.engine?.bore, 'bore of the engine by its sheet');
+  const engine = sheetOf(look.facts.engine?.bore, 'bore of the engine from the sheet');
   return finished ?? changingAt(look, 'cylinder-bore', 'bore', engine);
 }
 
 /** Stroke of this engine. */
 export const strokeOf = (look: Look): Figure | null =>
-  dataOf(look, 'stroke') ?? sheetOf(look.facts.engine?.stroke, 'stroke of the engine by its sheet');
+  dataOf(look, 'stroke') ?? sheetOf(look.facts.engine?.stroke, 'stroke of the engine from the sheet');
 
 /** Lean of a bank from vertical, half the V angle. */
 export const bankLeanOf = (look: Look): Figure | null =>
-  dataOf(look, 'bank-lean') ?? sheetOf(look.facts.engine?.bankLean, 'bank lean by the sheet of the engine');
+  dataOf(look, 'bank-lean') ?? sheetOf(look.facts.engine?.bankLean, 'bank lean of the engine from the sheet');
 
 /** Lean of the intake face from square to the deck. */
 export const faceLeanOf = (look: Look): Figure | null =>
-  dataOf(look, 'face-lean') ?? sheetOf(look.facts.engine?.faceLean, 'face lean by the sheet of the engine');
+  dataOf(look, 'face-lean') ?? sheetOf(look.facts.engine?.faceLean, 'face lean of the engine from the sheet');
 
 const sheetOf = (value: number | null | undefined, words: string): Figure | null =>
   value === null || value === undefined ? null : figureOf(fromSheet(value, words));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BenchTable } from '#core/catalogue/compute/bench-table.ts';
 import { BENCH_TABLES, findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
+import { findQuantity } from '#core/catalogue/compute/quantities.ts';
 import { quantity } from '#core/catalogue/compute/quantity.ts';
 import { id } from '#core/kernel/ids.ts';
 import { measureOf } from '#core/kernel/measure-units.ts';
@@ -242,8 +243,14 @@ describe('composeSheet', () => {
     for (const it of BENCH_TABLES.filter((one) => one.castingKind === 'head')) {
       const sheet = composeSheet(practiceHead('TW-4'), it);
 
+      const fitting = it.rows.filter(({ quantity }) => findQuantity(quantity)?.onlyFor !== 'pushrods');
+
       expect(sheet.counts.pass).toBe(0);
-      expect(sheet.rows).toHaveLength(it.rows.length);
+      // Of the rows for some engines only those of an overhead cam stay.
+      expect(sheet.rows.length).toBeLessThanOrEqual(fitting.length);
+      expect(sheet.rows.length).toBeGreaterThanOrEqual(
+        fitting.filter(({ quantity }) => findQuantity(quantity)?.onlyFor === null).length,
+      );
     }
   });
 });

@@ -145,7 +145,7 @@ describe('EFFECT_FORMULAS: intake fit', () => {
     near(figure(bench, 'intake-face-cut', 'in'), 0.0308, 0.00005);
     near(figure(bench, 'intake-bottom-cut', 'in'), 0.0429, 0.00005);
     near(figure(bench, 'port-drop', 'in'), 0.025 * 0.98481, 0.00001);
-    expect(marks(bench, 'intake-face-cut')).toContain('face lean by the sheet of the engine');
+    expect(marks(bench, 'intake-face-cut')).toContain('face lean of the engine from the sheet');
   });
 
   it('head, deck and gasket count together: t is 0.010 + 0.005 + 0.005 (exact arithmetic)', () => {
