@@ -37,6 +37,7 @@ export const BORE_TABLES: readonly BenchTable[] = [
       after('bore-error'),
       after('piston-clearance'),
       hiddenAfter('crosshatch'),
+      hiddenAfter('bore-finish'),
     ],
   },
   {
@@ -81,6 +82,8 @@ export const BORE_TABLES: readonly BenchTable[] = [
       after('ring-wanted-second'),
       after('ring-gap-second'),
       after('ring-spare-second'),
+      hiddenAfter('ring-side-top'),
+      hiddenAfter('ring-side-second'),
       hiddenBefore('ring-growth'),
     ],
   },

@@ -44,6 +44,7 @@ export const MAIN_TABLES: readonly BenchTable[] = [
       after('end-play'),
       after('crank-turns'),
       hiddenAfter('cam-tunnel-error'),
+      hiddenAfter('cam-end-play'),
       hiddenAfter('cam-turns'),
     ],
   },

@@ -76,6 +76,8 @@ export const BLOCK: readonly Quantity[] = [
     signed: true,
     derived: 'ring-spare-second',
   }),
+  quantity('ring-side-top', 'top ring, side clearance', { ...cylinder, ...gap, over: 'too much' }),
+  quantity('ring-side-second', 'second ring, side clearance', { ...cylinder, ...gap, over: 'too much' }),
   quantity('ring-growth', 'ring gap grown by wear', { ...cylinder, fine: true, signed: true, derived: 'ring-growth' }),
   quantity('deck-height', 'deck height', { spotKind: 'deck_corner', ...fine, ...tall }),
   quantity('rod-length', 'rod length', { ...fine, over: 'too long', under: 'too short' }),

@@ -89,6 +89,12 @@ export const BORES: readonly Quantity[] = [
     over: 'too steep',
     under: 'too flat',
   }),
+  quantity('bore-finish', 'finish Ra', {
+    ...cylinder,
+    family: 'roughness',
+    over: 'too rough',
+    under: 'too smooth',
+  }),
   quantity('hone-stones', 'stones', {
     ...word,
     choices: ['220 grit', '280 grit', '320 to 400 grit', '280, then 400', '280, then brush'],

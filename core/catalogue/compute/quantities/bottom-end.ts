@@ -58,6 +58,7 @@ export const BOTTOM_END: readonly Quantity[] = [
   quantity('cam-height', 'height along the bar', { ...cam, ...along }),
   quantity('cam-tunnel-line', 'off the line of the end bores', { ...cam, ...along, derived: 'cam-tunnel-line' }),
   quantity('cam-tunnel-error', 'cam tunnel line', { ...much, derived: 'cam-tunnel-error', orTyped: true }),
+  quantity('cam-end-play', 'cam end play', { ...gap, over: 'too much' }),
   quantity('cam-turns', 'cam turns by hand', { ...word, choices: ['freely', 'tight', 'not tried'] }),
   quantity('lifter-bore-size', 'lifter bore', { spotKind: 'lifter', ...fine }),
   quantity('journal-place', 'journal', { ...journal, ...fine, points: TWO_PLACES }),
