@@ -33,6 +33,8 @@ describe('judgeSize', () => {
     expect(judge({ boring: inch('3.9577') })).toMatchObject({ name: 'pass', words: 'cleans up' });
     expect(judge({ boring: inch('3.9577') - 254 })).toMatchObject({ name: 'fail', words: 'not enough' });
     expect(judge({ boring: inch('3.9577') }).spare?.value).toBe(0);
+    expect(judge().spare?.value).toBe(inch('0.0083'));
+    expect(judge({ boring: inch('3.9570') }).spare?.value).toBe(inch('-0.0007'));
   });
 
   it('a finished size at the greatest bore passes, past it does not', () => {

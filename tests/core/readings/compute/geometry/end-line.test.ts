@@ -19,6 +19,12 @@ describe('offEndLine', () => {
     ).toEqual([0, -90, 0]);
   });
 
+  it('a row that begins elsewhere is the same row (exact mathematics)', () => {
+    expect(offEndLine([0, 3, 5, 6, 8].map((height, n) => ({ at: 100 + n, height: height + 7 })))).toEqual([
+      0, 1, 1, 0, 0,
+    ]);
+  });
+
   it('adding a slope changes nothing (property)', () => {
     const heights = fc.array(fc.integer({ min: -50_000, max: 50_000 }), { minLength: 2, maxLength: 7 });
 
