@@ -134,6 +134,8 @@ export const catalogueContract = {
     may: 'catalogue:see',
     input: z.strictObject({ castingType: idOf<'casting_type'>() }),
     output: CastingTypeRow.extend({
+      /** How its engine counts the cylinders, bank by bank; null without an engine. */
+      numbering: z.string().nullable(),
       spots: z.array(SpotRow),
       arrival: z.array(ArrivalEntry.extend({ id: idOf<'arrival_template'>() })),
     }),

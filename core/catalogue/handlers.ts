@@ -53,6 +53,7 @@ export const catalogue = implement(catalogueContract, {
   'operations/get-casting-type': {
     run: ({ castingType }, { db }) => ({
       ...castings.getCastingType(db, castingType),
+      numbering: castings.findNumbering(db, castingType),
       spots: castings.listSpots(db, castingType),
       arrival: castings.listArrival(db, castingType),
     }),

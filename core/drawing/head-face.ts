@@ -56,6 +56,15 @@ export function cylinderCount(type: DrawnType, spots: readonly DrawnSpot[]): num
   return Math.max(1, named, named === 0 ? (type.counts.cylinders ?? 0) : 0);
 }
 
+/** A cylinder as its places call it, which is how the engine counts; by its own number where no place names it. */
+function cylinderName(spots: readonly DrawnSpot[], n: number): string {
+  const named = spots.find((spot) => spot.cylinder === n && CALLED.test(spot.label));
+  return (named && CALLED.exec(named.label)?.[1]) ?? String(n);
+}
+
+/** `6E1` and `C6` belong to cylinder 6. */
+const CALLED = /^[A-Z]?(\d+)/;
+
 function drawChamber(pad: Sketch, type: DrawnType, at: Layout, n: number, cylinders: number, over: boolean): void {
   const x = centreX(at, n, cylinders);
   const spot = spotsOf(type.spots, 'chamber').find((chamber) => chamber.cylinder === n);
@@ -66,7 +75,7 @@ function drawChamber(pad: Sketch, type: DrawnType, at: Layout, n: number, cylind
   // The plug or injector stands in the middle of four valves, beside two valves in a line.
   const inLine = spotsOf(type.spots, 'valve').filter((v) => v.cylinder === n).length <= 2;
   pad.circle('port', x, at.y - (inLine ? at.bore * 0.68 : 0), at.bore * 0.11);
-  pad.words(x, at.y + at.bore + (at.deck / 2 - at.bore) / 2, WORD_SIZE, String(n));
+  pad.words(x, at.y + at.bore + (at.deck / 2 - at.bore) / 2, WORD_SIZE, cylinderName(type.spots, n));
   if (spot) pad.spot({ key: spotKey(spot), label: spot.label, kind: spot.kind, x, y: at.y, r: at.bore });
 }
 

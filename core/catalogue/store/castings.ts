@@ -130,6 +130,16 @@ export function getCastingType(db: ReadDb, id: CastingTypeId): CastingType {
   return found;
 }
 
+/** `L:1,3,5,7 R:2,4,6,8` of the engine a type belongs to; null when it belongs to none. */
+export const findNumbering = (db: ReadDb, type: CastingTypeId): string | null =>
+  db.one(
+    db.q
+      .selectFrom('casting_type as t')
+      .innerJoin('engine_type as e', 'e.id', 't.engine_type_id')
+      .select('e.numbering')
+      .where('t.id', '=', type),
+  )?.numbering ?? null;
+
 /** Spots in bench order, kind by kind. */
 export const listSpots = (db: ReadDb, type: CastingTypeId) =>
   db.all(

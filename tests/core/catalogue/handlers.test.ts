@@ -184,6 +184,17 @@ describe('operations/set-arrival-template', () => {
   });
 });
 
+describe('operations/get-casting-type', () => {
+  it('says how the engine of a type counts its cylinders, so that a head can be drawn in its bank', async () => {
+    const host = await startTestHost();
+    const { types } = await host.send('operations/list-casting-types', {});
+    const head = types.find((type) => type.code === 'NV-8');
+    if (!head) throw new Error('NV-8');
+    const answer = await host.send('operations/get-casting-type', { castingType: head.id });
+    expect(answer.numbering).toBe('L:1,3,5,7 R:2,4,6,8');
+  });
+});
+
 describe('operations/retire-kind', () => {
   it('is no longer offered, and is still there for old tickets', async () => {
     const { send } = await startTestHost();

@@ -36,6 +36,17 @@ describe('drawCasting', () => {
     expect(inLine.map((spot) => spot.label).join(' ')).toBe('1E 1I 2I 2E 3E 3I 4I 4E');
   });
 
+  it('writes under a cylinder the number its places have: the right head of an eight reads 2, 4, 6, 8', () => {
+    const seated = [2, 4, 6, 8];
+    const spots = pushrodFour.spots.map((spot) => ({
+      ...spot,
+      label: spot.label.replace(/\d/, (own) => String(seated[Number(own) - 1])),
+    }));
+    const under = words(drawCasting({ ...pushrodFour, spots })).filter((text) => /^\d$/.test(text));
+    expect(under).toEqual(['2', '4', '6', '8']);
+    expect(words(drawCasting(pushrodFour)).filter((text) => /^\d$/.test(text))).toEqual(['1', '2', '3', '4']);
+  });
+
   it('keeps the bench order from front to back when four valves of a cylinder stand in one row', () => {
     const labels = valves(drawCasting(dieselTwoFourValve))
       .sort((a, b) => a.x - b.x)

@@ -5,6 +5,7 @@ import { useAppQuery } from '../../../../client/use-app.ts';
 import { Button } from '../../../../kit/button.tsx';
 import { CastingDrawing, type TouchedPlace } from '../../../../kit/casting-drawing.tsx';
 import { Choice, Tick } from '../../../../kit/choice.tsx';
+import { drawnTypeOf } from '../../../../kit/drawn-type.ts';
 import { Field } from '../../../../kit/field.tsx';
 import { Suggest } from '../../../../kit/suggest.tsx';
 import { castingWords } from '../changes.ts';
@@ -15,7 +16,7 @@ import css from './condition.module.css';
 type Props = Readonly<{ typed: CheckInTyped; casting: CastingTyped; change: (changes: Partial<CastingTyped>) => void }>;
 
 export function Condition({ typed, casting, change }: Props) {
-  const drawn = useDrawnType(casting.typeId);
+  const drawn = useDrawnType(casting.typeId, casting.position);
   const views = casting.kind ? viewsOf(casting.kind) : [];
   const [view, setView] = useState<DrawnView | null>(null);
   const shown = view ?? views[0];
@@ -151,20 +152,18 @@ function NameCondition({
   );
 }
 
-/** What the drawing needs of a type of the catalogue; null until it is there. */
-function useDrawnType(typeId: number | null): DrawnType | null {
+/** A type of the catalogue with its places called as the engine counts them in this bank; null until it is there. */
+function useDrawnType(typeId: number | null, position: CastingTyped['position']): DrawnType | null {
   const { data } = useAppQuery(
     'operations/get-casting-type',
     { castingType: typeId ?? 1 },
     { enabled: typeId !== null },
   );
-  return useMemo(() => {
-    if (!data || typeId === null) return null;
-    return {
-      kind: data.kind,
-      counts: data.counts,
-      waterJacket: data.waterJacket,
-      spots: data.spots.map((spot) => ({ ...spot, side: spot.side ?? ('none' as const) })),
-    };
-  }, [data, typeId]);
+  return useMemo(
+    () =>
+      data && typeId !== null
+        ? drawnTypeOf(data, { position: position ?? 'not_known', numbering: data.numbering })
+        : null,
+    [data, typeId, position],
+  );
 }
