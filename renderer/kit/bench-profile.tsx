@@ -27,7 +27,9 @@ const [WIDTH, HEIGHT] = [640, 226];
 const [TOP, BOTTOM] = [30, 186];
 const MIDDLE = WIDTH / 2;
 /** The wall moves between these distances from the middle. */
-const [NARROW, FAR] = [120, 292];
+const [NARROW, FAR] = [142, 296];
+/** Half the room of the words of a level on the centre line, by their letters. */
+const LETTER = 3.9;
 
 export function Profile({ axes, low, high, target, wanted, perUnit, unit, label }: ProfileProps) {
   const lining = useId();
@@ -38,6 +40,8 @@ export function Profile({ axes, low, high, target, wanted, perUnit, unit, label 
   );
   if (!scale) return null;
   const reach = (value: number): number => NARROW + (FAR - NARROW) * scale.place(value);
+  const levels = axes[0]?.points.map((point) => point.words) ?? [];
+  const beside = 8 + LETTER * Math.max(0, ...levels.map((level) => level.length));
   const lines = [
     { key: 'low', value: low, line: css.limit },
     { key: 'high', value: high, line: css.limit },
@@ -56,14 +60,14 @@ export function Profile({ axes, low, high, target, wanted, perUnit, unit, label 
         const way = n === 0 ? -1 : 1;
         return (
           <g key={axis.words}>
-            <Wall axis={axis} way={way} reach={reach} lining={lining} />
+            <Wall axis={axis} way={way} reach={reach} lining={lining} beside={beside} />
             {lines.map(
               ({ key, value, line }) =>
                 value !== null && (
                   <path key={key} d={`M${MIDDLE + way * reach(value)} ${TOP - 8}V${BOTTOM + 8}`} className={line} />
                 ),
             )}
-            <text x={MIDDLE + way * 12} y={16} textAnchor={n === 0 ? 'end' : 'start'} className={css.axis}>
+            <text x={MIDDLE + way * beside} y={16} textAnchor={n === 0 ? 'end' : 'start'} className={css.axis}>
               {axis.words}
             </text>
             {scale.ticks.map(({ at, text }) => (
@@ -82,12 +86,20 @@ export function Profile({ axes, low, high, target, wanted, perUnit, unit, label 
           </g>
         );
       })}
+      {levels.map((level, n) => (
+        <text key={level} x={MIDDLE} y={levelAt(n, levels.length) + 5} textAnchor="middle" className={css.level}>
+          {level}
+        </text>
+      ))}
       <text x={MIDDLE} y={BOTTOM + 32} textAnchor="middle" className={css.scale}>
         {unit}, drawn wide
       </text>
     </svg>
   );
 }
+
+/** Levels stand at even distances: how deep they really lie is not known here. */
+const levelAt = (n: number, count: number): number => TOP + (n * (BOTTOM - TOP)) / Math.max(1, count - 1);
 
 const spoken = (axes: readonly ProfileAxis[]): string =>
   axes
@@ -99,15 +111,18 @@ function Wall({
   way,
   reach,
   lining,
+  beside,
 }: {
   axis: ProfileAxis;
   way: 1 | -1;
   reach: (value: number) => number;
   lining: string;
+  /** Distance of the figures from the middle. */
+  beside: number;
 }) {
-  const step = (BOTTOM - TOP) / Math.max(1, axis.points.length - 1);
+  const y = (n: number): number => levelAt(n, axis.points.length);
   const read = axis.points.flatMap((point, n) =>
-    point.value === null ? [] : [{ ...point, x: MIDDLE + way * reach(point.value), y: TOP + n * step }],
+    point.value === null ? [] : [{ ...point, x: MIDDLE + way * reach(point.value), y: y(n) }],
   );
   const [first, last] = [read[0], read.at(-1)];
   const edge = MIDDLE + way * (MIDDLE - 2);
@@ -125,14 +140,13 @@ function Wall({
       )}
       {first && last && <path d={`M${first.x} ${TOP - 8}L${line}L${last.x} ${BOTTOM + 8}`} className={css.wall} />}
       {axis.points.map((point, n) => {
-        const y = TOP + n * step;
         const at = read.find((one) => one.words === point.words);
         return (
           <g key={point.words}>
             {at && <circle cx={at.x} cy={at.y} r="5" className={css.point} />}
             <text
-              x={MIDDLE + way * 12}
-              y={y + 6}
+              x={MIDDLE + way * beside}
+              y={y(n) + 6}
               textAnchor={way === -1 ? 'end' : 'start'}
               className={classes(css.figure, !at && css.blank)}
             >

@@ -69,7 +69,7 @@ export function ReadingTable(props: ReadingTableProps) {
   const named = groups.some((group) => group.words !== '');
   const few = groups.reduce((sum, group) => sum + group.columns.length, 0) <= FEW;
   const sheet = useRef<HTMLDivElement>(null);
-  useInSight(sheet, `${props.current.row} ${props.current.column}`);
+  useInSight(sheet, `${props.current.row} ${props.current.column} ${rows.length}`);
   return (
     <div className={css.sheet} ref={sheet}>
       <table className={classes(css.table, roomy && css.roomy)}>
@@ -132,11 +132,16 @@ export function ReadingTable(props: ReadingTableProps) {
 /** What stands beside a figure: mark and words, every mark, or only the mark of what does not pass. */
 type Room = 'words' | 'marks' | 'figures';
 
-/** The row the hand is at is always seen, between the heads and the verdicts. */
+/** The row the hand is at is always seen, between the heads and the verdicts; also when the table gets less room. */
 function useInSight(sheet: RefObject<HTMLElement | null>, current: string): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another place, another row to bring into sight.
   useEffect(() => {
-    sheet.current?.querySelector('[data-current]')?.scrollIntoView?.({ block: 'nearest' });
+    const show = () => sheet.current?.querySelector('[data-current]')?.scrollIntoView?.({ block: 'nearest' });
+    show();
+    if (!sheet.current) return;
+    const room = new ResizeObserver(show);
+    room.observe(sheet.current);
+    return () => room.disconnect();
   }, [sheet, current]);
 }
 

@@ -19,7 +19,7 @@ export function OversizeFigures({ sheet, choice }: { sheet: Sheet; choice: Overs
           <div key={one.quantity}>
             <dt>{one.words}</dt>
             <dd>
-              {one.size ? `${one.size.text} ${choice.unit}` : 'not known'} <small>{one.source}</small>
+              {one.size ? `${one.size.text} ${choice.unit}` : 'not known'} {one.size && <small>{one.source}</small>}
             </dd>
           </div>
         ))}

@@ -6,8 +6,9 @@ import { classes } from '../../../kit/class-names.ts';
 import { TitleBlock, TitleCell } from '../../../kit/sheet.tsx';
 import { Rush } from '../../../kit/state.tsx';
 import { Tag } from '../../../kit/tag.tsx';
-import { foundAddress } from '../bench-addresses.ts';
+import { deckAddress, foundAddress } from '../bench-addresses.ts';
 import type { BenchCasting } from '../bench-casting.ts';
+import { faceOfTable } from '../deck-faces.ts';
 import type { Stages } from '../hooks/use-stage.ts';
 import { judgedRows, judgingLimit, limitFor, type Page, type Spot } from '../reading-view.ts';
 import css from './table-head.module.css';
@@ -90,6 +91,7 @@ export function TableHead({
             Oversize
           </Button>
         )}
+        <Survey bench={bench} table={spot.sheet.table.code} />
         <Button pressed={turned} onPress={onTurn}>
           Flip
         </Button>
@@ -99,6 +101,12 @@ export function TableHead({
       </span>
     </div>
   );
+}
+
+/** Where flatness stands in the table: the face on its drawing. */
+function Survey({ bench, table }: { bench: BenchCasting; table: string }) {
+  const face = faceOfTable(bench.kind, table);
+  return face === null ? null : <Button href={deckAddress(bench.tag, face)}>Survey</Button>;
 }
 
 /** INTAKE SIDE on a button is `Intake side`; labels of places stay as they are. */
