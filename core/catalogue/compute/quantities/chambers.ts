@@ -6,8 +6,8 @@ const chamber = { spotKind: 'chamber', ...cc } as const;
 const change = { ...cc, signed: true, over: 'grew too much', under: 'shrank too much' } as const;
 
 export const CHAMBERS: readonly Quantity[] = [
-  quantity('chamber-changed', 'chamber, change measured', { ...chamber, ...change, derived: 'chamber-changed' }),
-  quantity('chamber-expected', 'chamber, as reckoned', { ...chamber, derived: 'chamber-expected' }),
+  quantity('chamber-changed', 'change measured', { ...chamber, ...change, derived: 'chamber-changed' }),
+  quantity('chamber-expected', 'as reckoned', { ...chamber, derived: 'chamber-expected' }),
   quantity('chamber-to-largest', 'smaller than the largest by', { ...chamber, derived: 'chamber-to-largest' }),
   quantity('chamber-mean', 'chambers, mean', { ...cc, derived: 'chamber-mean' }),
   quantity('chamber-spread', 'chambers, largest less smallest', {
@@ -21,7 +21,7 @@ export const CHAMBERS: readonly Quantity[] = [
   quantity('chamber-lowered', 'the same, filled less high', { ...cc, optional: true }),
   quantity('chamber-lowered-by', 'less high by', { fine: true, optional: true }),
   quantity('chamber-string', 'string round the edge', { optional: true }),
-  quantity('chamber-circle', 'circle as large as the chamber at the deck', {
+  quantity('chamber-circle', 'chamber as a circle at the deck', {
     derived: 'chamber-circle',
     orTyped: true,
   }),
@@ -32,7 +32,7 @@ export const CHAMBERS: readonly Quantity[] = [
     over: 'too big',
     under: 'too small',
   }),
-  quantity('valve-sink', 'valve sits deeper than found by', {
+  quantity('valve-sink', 'valve sunk by', {
     ...bothSides,
     fine: true,
     signed: true,
