@@ -94,8 +94,8 @@ describe('spanOf', () => {
     });
   });
 
-  it('says that points stand too far apart for 6 in along a head read every 4.5 in', () => {
-    expect(spanOf(worked(), { ...SIZES, span: 6 * INCH })).toMatchObject({
+  it('says that points stand too far apart for 8 in along a head read every 4.5 in', () => {
+    expect(spanOf(worked(), { ...SIZES, span: 8 * INCH })).toMatchObject({
       isCovered: false,
       words: 'across column 5',
     });

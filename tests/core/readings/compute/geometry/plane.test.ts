@@ -48,6 +48,16 @@ describe('planeOnThree', () => {
     expect(planeOnThree(points, [at(0, 0), at(18, 0), at(0, 6)])?.flatness).toBeCloseTo(61, 9);
   });
 
+  it('goes through its three points, whatever else stands there (property; exact mathematics)', () => {
+    const three = fc.tuple(height, height, height);
+    fc.assert(
+      fc.property(three, fc.array(height, { maxLength: 9 }), ([p, q, r], others) => {
+        const plane = planeOnThree([p, q, r, ...others], [p, q, r]);
+        for (const rest of plane?.residuals.slice(0, 3) ?? []) expect(Math.abs(rest)).toBeLessThan(1e-6);
+      }),
+    );
+  });
+
   it('cannot stand on three points in one line', () => {
     const [p, q, r] = [0, 1, 2].map((n) => ({ x: n, y: n, z: n * n })) as [Height, Height, Height];
 
