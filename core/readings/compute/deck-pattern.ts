@@ -50,10 +50,11 @@ const isCorner = ({ columns, rows }: FaceGrid, { column, row }: GridRead): boole
   (column === 1 || column === columns) && (row === 1 || row === rows);
 
 function onePoint(grid: FaceGrid, zone: MinimumZone, unit: UnitCode): Pattern | null {
-  const found = [...new Set([...zone.lower, ...zone.upper])].flatMap((index) => {
+  // Without any other point the zone is what it was: these few hold it open.
+  const found = zone.slopes.flatMap(({ index, slope }) => {
     const point = grid.points[index];
     const rest = point && zoneWithout(grid, (it) => it === point);
-    return point && rest != null ? [{ point, rest, isLow: zone.lower.includes(index) }] : [];
+    return point && rest != null ? [{ point, rest, isLow: slope < 0 }] : [];
   });
   const least = found.toSorted((a, b) => a.rest - b.rest)[0];
   if (!least || least.rest * 2 > zone.zone) return null;

@@ -21,7 +21,7 @@ import { cellAt } from './cells.ts';
 import { cutPlanOf } from './deck-cut.ts';
 import { fieldsOf } from './deck-fields.ts';
 import { figureOf, judgedOf } from './deck-figures.ts';
-import { type FaceGrid, gridOf, readOf, TOO_FEW, zoneOf } from './deck-grid.ts';
+import { type FaceGrid, FEWEST_POINTS, gridOf, readOf, TOO_FEW, zoneOf } from './deck-grid.ts';
 import { gapAt, hasBanks, linesOf } from './deck-lines.ts';
 import { patternOfGrid, patternOfLines } from './deck-pattern.ts';
 import { planesOf } from './deck-planes.ts';
@@ -226,7 +226,7 @@ function readWords({ bench, face, grid, stage }: Asked): string {
   const { dial } = faceQuantities(face);
   const used = grid.points.flatMap(({ code }) => bench.rows(dial, null, code, stage).current?.tool ?? []);
   const names = bench.facts.tools.filter((tool) => used.includes(tool.id)).map((tool) => tool.name);
-  const few = grid.points.length > 0 && zoneOf(grid) === null ? [TOO_FEW] : [];
+  const few = grid.points.length > 0 && grid.points.length < FEWEST_POINTS ? [TOO_FEW] : [];
   return [readOf(grid), ...few, ...names].join(', ');
 }
 
