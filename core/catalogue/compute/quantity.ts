@@ -48,7 +48,7 @@ export type Quantity = Readonly<{
   countsSteps: boolean;
   /** Points are too many to be rows of a workspace (a grid): they live in code. */
   pointsInCode: boolean;
-  /** An empty cell says nothing: the figure is extra, or a sheet gives it. In code only. */
+  /** Without limits a cell says nothing, empty or not: the figure is extra, or a sheet gives it. In code only. */
   optional: boolean;
   /** Judged by eye against a sample and never measured: every figure of it says so. In code only. */
   compared: boolean;

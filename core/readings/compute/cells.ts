@@ -59,8 +59,8 @@ function stateOf(quantity: Quantity, rows: CellRows, known: Known | null): CellS
 }
 
 /**
- * Words are not judged, nor what does not apply, nor a figure that only has a target (a step on the way). What is computed or
- * extra, without limit and not there yet, says nothing.
+ * Words are not judged, nor what does not apply, nor a figure that only has a target (a step on the way). What is computed
+ * says nothing without limit while it is not there, what is extra never does.
  */
 function verdictAt(bench: Bench, place: CellPlace, state: CellState, known: Known | null): Verdict | null {
   const { quantity, stage, spot } = place;
@@ -69,7 +69,7 @@ function verdictAt(bench: Bench, place: CellPlace, state: CellState, known: Know
   const isJudged = limit !== null && (limit.low !== null || limit.high !== null);
   const isAsked = isJudged || (quantity.derived === null && !quantity.optional);
   if (known?.value == null) return isAsked ? NOT_MEASURED : null;
-  if (limit !== null && !isJudged) return null;
+  if (!isJudged && (limit !== null || quantity.optional)) return null;
   return bench.verdict(quantity.code, stage, spot?.side ?? null, known);
 }
 

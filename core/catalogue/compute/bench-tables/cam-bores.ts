@@ -15,6 +15,7 @@ export const CAM_BORE_TABLES: readonly BenchTable[] = [
       hiddenBefore('cam-line-at'),
       after('cam-line-at'),
       hiddenAfter('cam-journal-place'),
+      after('cam-line-here'),
       after('cam-line-off'),
       hiddenBefore('cam-bore-size'),
       after('cam-bore-size'),
@@ -39,12 +40,15 @@ export const CAM_BORE_TABLES: readonly BenchTable[] = [
     castingKind: 'head',
     spotKind: 'cam_journal',
     operation: 'cam-bore-hone',
+    // Its rows stand in the table of the check.
+    offPaper: true,
     notes: [CAPS],
     rows: [
       after('cam-bore-size'),
       after('cam-bore-across'),
       after('cam-bore-round'),
       after('cam-line-at'),
+      after('cam-line-here'),
       after('cam-line-off'),
       hiddenAfter('cam-journal-size'),
       hiddenAfter('cam-bore-clearance'),

@@ -10,9 +10,9 @@ const cleaning = (code: string, castingKind: BenchTable['castingKind']): BenchTa
   offPaper: true,
   notes: [
     'Caustic burns skin and eyes: face shield, apron, eye wash in reach; dry caustic goes slowly into cold water, never the other way',
-    'never on aluminium, zinc, tin or lead: it frees hydrogen',
-    'compressed air never on skin, with chip guard and eye protection',
-    'spent solution is waste by law: log drum and day, ask the local office',
+    'Never on aluminium, zinc, tin or lead: it frees hydrogen',
+    'Compressed air never on skin, with chip guard and eye protection',
+    'Spent solution is waste by law: log drum and day, ask the local office',
   ],
   rows: [after('cleaning-air'), after('spent-bath')],
 });

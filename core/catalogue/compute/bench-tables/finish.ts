@@ -1,12 +1,18 @@
 /** Tables of the finish of a face. */
 import { after, type BenchTable, hiddenAfter } from '../bench-table.ts';
 
-const finishTable = (code: string, castingKind: BenchTable['castingKind'], operation: string): BenchTable => ({
+const finishTable = (
+  code: string,
+  castingKind: BenchTable['castingKind'],
+  operation: string,
+  more: Partial<BenchTable> = {},
+): BenchTable => ({
   code,
   words: 'Finish',
   castingKind,
   spotKind: null,
   operation,
+  ...more,
   notes: ['Too smooth is as wrong as too rough: the gasket maker’s figure goes first'],
   rows: [
     after('gasket-kind'),
@@ -28,6 +34,7 @@ const finishTable = (code: string, castingKind: BenchTable['castingKind'], opera
 });
 
 export const FINISH_TABLES: readonly BenchTable[] = [
-  finishTable('finish', 'head', 'surface-head'),
+  // What a builder wants of it stands with the surfacing.
+  finishTable('finish', 'head', 'surface-head', { offPaper: true }),
   finishTable('block-finish', 'block', 'deck-block'),
 ];

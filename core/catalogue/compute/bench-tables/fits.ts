@@ -6,11 +6,11 @@ import { after, type BenchTable, before, hiddenAfter, hiddenBefore } from '../be
 
 /** What hurts people at this work. Local codes and the makers' sheets decide. */
 const HOT = [
-  'Hot castings: 160 to 200 °C burns through gloves, so mark them HOT',
-  'aluminium not over about 200 °C, and for minutes, not hours',
-  'chilled parts: dry ice and liquid nitrogen burn skin, and their gas suffocates in small rooms, so open the door',
-  'press and drive with eye protection: parts under load fly',
-  'local codes and the makers’ sheets decide',
+  'Hot castings, 160 to 200 °C: gloves, and mark them HOT',
+  'Aluminium not over about 200 °C, for minutes and not hours',
+  'Dry ice and liquid nitrogen burn skin and suffocate in small rooms: gloves, open door',
+  'Parts under the press or the driver fly: eye protection',
+  'Local codes and the makers’ sheets decide',
 ];
 
 type Kind = BenchTable['castingKind'];
@@ -30,10 +30,10 @@ const heatTable = (
   notes: HOT,
   rows: [
     after(`${part}-metal`),
-    after('room-temperature'),
     after(`${part}-chilled`),
-    after('drop-in-clearance'),
     after(`${part}-heat-most`),
+    hiddenAfter('room-temperature'),
+    hiddenAfter('drop-in-clearance'),
     hiddenAfter('running-temperature'),
     hiddenAfter('part-temperature'),
     hiddenAfter('warm-inch'),

@@ -27,6 +27,8 @@ export const HEAD_FACE_TABLES: readonly BenchTable[] = [
       hiddenAfter('deck-across'),
       hiddenAfter('deck-span'),
       after('finish-ra'),
+      hiddenAfter('finish-rz'),
+      hiddenAfter('gasket-kind'),
       hiddenAfter('face-removed'),
     ],
   },

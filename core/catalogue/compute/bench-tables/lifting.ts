@@ -21,8 +21,8 @@ export const LIFTING_TABLES: readonly BenchTable[] = KINDS.map((castingKind) => 
   offPaper: true,
   notes: [
     'Hoist or a second person when in doubt',
-    'the equation is not for one-handed, seated, slippery or unstable lifts, nor for hot castings',
-    'local rules and licensed practice decide',
+    'The equation is not for one-handed, seated, slippery or unstable lifts, nor for hot castings',
+    'Local rules and licensed practice decide',
   ],
   rows: [
     after('lift-weight'),

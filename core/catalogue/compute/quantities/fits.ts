@@ -13,8 +13,18 @@ const metal = { ...word, choices: Object.keys(PART_METALS) } as const;
 const dropIn = (code: string, words: string, at: typeof valve | typeof cylinder): Quantity[] => [
   quantity(`${code}-heat`, `heat for ${words}`, { ...at, ...warmth, derived: `${code}-heat` }),
   quantity(`${code}-fit-hot`, `${words} fit left, hot`, { ...at, ...fit, derived: `${code}-fit-hot` }),
-  quantity(`${code}-tightest`, `${words} fit, tightest by sizes`, { ...at, ...fit, derived: `${code}-tightest` }),
-  quantity(`${code}-loosest`, `${words} fit, loosest by sizes`, { ...at, ...fit, derived: `${code}-loosest` }),
+  quantity(`${code}-tightest`, `${words} fit, tightest by sizes`, {
+    ...at,
+    ...fit,
+    optional: true,
+    derived: `${code}-tightest`,
+  }),
+  quantity(`${code}-loosest`, `${words} fit, loosest by sizes`, {
+    ...at,
+    ...fit,
+    optional: true,
+    derived: `${code}-loosest`,
+  }),
 ];
 
 const chosen = (code: string, words: string): Quantity[] => [
@@ -28,14 +38,26 @@ export const FITS: readonly Quantity[] = [
   quantity('part-temperature', 'casting when measured', { ...warmth, optional: true }),
   quantity('running-temperature', 'casting when it runs', { ...warmth, optional: true }),
   quantity('drop-in-clearance', 'room wanted to drop in', { ...fine, optional: true }),
-  quantity('warm-inch', 'an inch (25.4 mm) reads too big by', { fine: true, signed: true, derived: 'warm-inch' }),
+  quantity('warm-inch', 'an inch (25.4 mm) reads too big by', {
+    fine: true,
+    signed: true,
+    optional: true,
+    derived: 'warm-inch',
+  }),
   quantity('counterbore-warm', 'hole for insert reads too big by', {
     ...valve,
     fine: true,
     signed: true,
+    optional: true,
     derived: 'counterbore-warm',
   }),
-  quantity('bore-warm', 'bore reads too big by', { ...cylinder, fine: true, signed: true, derived: 'bore-warm' }),
+  quantity('bore-warm', 'bore reads too big by', {
+    ...cylinder,
+    fine: true,
+    signed: true,
+    optional: true,
+    derived: 'bore-warm',
+  }),
   ...chosen('insert', 'insert'),
   ...dropIn('insert', 'insert', valve),
   quantity('insert-oversize', 'oversize of the insert', { ...valve, ...fine, signed: true, optional: true }),
@@ -47,10 +69,20 @@ export const FITS: readonly Quantity[] = [
     under: 'smaller than marked',
     derived: 'insert-size-off',
   }),
-  quantity('counterbore-wanted', 'cut the hole to', { ...valve, fine: true, derived: 'counterbore-wanted' }),
+  quantity('counterbore-wanted', 'cut the hole to', {
+    ...valve,
+    fine: true,
+    optional: true,
+    derived: 'counterbore-wanted',
+  }),
   ...chosen('guide', 'guide'),
   ...dropIn('guide', 'guide', valve),
-  quantity('guide-hole-wanted', 'size the hole to', { ...valve, fine: true, derived: 'guide-hole-wanted' }),
+  quantity('guide-hole-wanted', 'size the hole to', {
+    ...valve,
+    fine: true,
+    optional: true,
+    derived: 'guide-hole-wanted',
+  }),
   ...chosen('sleeve', 'sleeve'),
   quantity('sleeve-hole', 'hole for sleeve', { ...cylinder, ...fine }),
   quantity('sleeve-interference', 'sleeve fit from sizes', { ...cylinder, ...fit, derived: 'sleeve-interference' }),

@@ -5,7 +5,7 @@ const extra = { optional: true } as const;
 const mass = { family: 'mass', over: 'too heavy', under: 'too light' } as const;
 
 export const LIFTING: readonly Quantity[] = [
-  quantity('lift-weight', 'weight to lift', { ...mass, derived: 'lift-weight', orTyped: true }),
+  quantity('lift-weight', 'weight to lift', { ...mass, ...extra, derived: 'lift-weight', orTyped: true }),
   quantity('lift-h', 'hands in front of the ankles', { ...extra, over: 'too far', under: 'too near' }),
   quantity('lift-v', 'hands above the floor', { ...extra, over: 'too high', under: 'too low' }),
   quantity('lift-d', 'lifted up or down by', { ...extra, over: 'too far', under: 'too near' }),

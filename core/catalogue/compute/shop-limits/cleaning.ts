@@ -4,7 +4,7 @@ import { limit, type ShopLimit } from '../shop-limit.ts';
 const printed = (row: ShopLimit, source: string): ShopLimit => ({
   ...row,
   sourceTag: 'published',
-  sourceWords: `shop default, common practice (${source}); local codes first`,
+  sourceWords: `shop default, common practice (published: ${source}); local codes first`,
 });
 
 export const CLEANING_LIMITS: readonly ShopLimit[] = [

@@ -6,7 +6,7 @@ export const FINISH_LIMITS: readonly ShopLimit[] = [
   {
     ...limit('finish-ra-soft', 'after', '30', '110', 'uin'),
     sourceTag: 'published',
-    sourceWords: 'shop default, common practice (not smoother than 30: a trade article on head resurfacing)',
+    sourceWords: 'shop default, common practice (published, not smoother than 30: a trade article on head resurfacing)',
   },
   // Up to 30 for any of them; up to 60 only where the gasket maker says so.
   limit('finish-ra-mls', 'after', null, '60', 'uin'),
@@ -14,6 +14,6 @@ export const FINISH_LIMITS: readonly ShopLimit[] = [
   {
     ...limit('finish-ra-diesel', 'after', '75', '130', 'uin'),
     sourceTag: 'published',
-    sourceWords: 'shop default, common practice (TM 9-2815-255-24 for a ground diesel face)',
+    sourceWords: 'shop default, common practice (published: TM 9-2815-255-24 for a ground diesel face)',
   },
 ];

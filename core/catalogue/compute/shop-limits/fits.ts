@@ -11,7 +11,7 @@ export const FIT_LIMITS: readonly ShopLimit[] = [
   read(
     limit('insert-interference-iron', 'after', '0.0020', '0.0050', 'in'),
     'published',
-    'shop default, common practice (TM 5-6115-400-35 prints 0.002 to 0.004, TM 5-4310-276-14 0.003 to 0.005)',
+    'shop default, common practice (published: TM 5-6115-400-35 prints 0.002 to 0.004, TM 5-4310-276-14 0.003 to 0.005)',
   ),
   // On about 1.5 in of diameter; larger inserts want more.
   limit('insert-interference-aluminium', 'after', '0.0040', '0.0070', 'in'),
@@ -19,14 +19,18 @@ export const FIT_LIMITS: readonly ShopLimit[] = [
   read(
     limit('guide-interference-aluminium', 'after', '0.027', '0.059', 'mm'),
     'published',
-    'shop default, common practice from one maker’s data for a 9.5 mm guide',
+    'shop default, common practice (published: one engine maker’s data for a 9.5 mm guide)',
   ),
   read(
     limit('sleeve-interference', 'after', '0.0005', '0.0030', 'in'),
     'from memory',
-    'shop default, common practice: dry sleeve in iron, thin wall at most 0.002',
+    'shop default, common practice, from memory: dry sleeve in iron, thin wall at most 0.002',
   ),
-  read(limit('plug-interference', 'after', '0.006', '0.012', 'in'), 'from memory', 'shop default, common practice'),
+  read(
+    limit('plug-interference', 'after', '0.006', '0.012', 'in'),
+    'from memory',
+    'shop default, common practice, from memory',
+  ),
   // Nothing of the fit may be gone when the casting runs hot: then the part is loose.
   limit('insert-fit-hot', 'after', '0', null, 'in'),
   limit('guide-fit-hot', 'after', '0', null, 'in'),

@@ -15,11 +15,11 @@ export const LEAK_LIMITS: readonly ShopLimit[] = [
   read(
     limit('pressure-held-block', 'after', '30', '100', 'psi'),
     'published',
-    'TM 5-3895-359-14&P prints 40, TM 5-3810-295-34 80 to 100 for large blocks',
+    'published: TM 5-3895-359-14&P prints 40, TM 5-3810-295-34 80 to 100 for large blocks',
   ),
-  read(limit('water-temperature-block', 'after', '180', '200', 'degF'), 'published', 'TM 5-3895-359-14&P'),
-  read(limit('leak-soak-bath', 'after', '20', null, 'min'), 'published', 'TM 5-3895-359-14&P'),
-  read(limit('leak-minutes-dye', 'after', '120', null, 'min'), 'published', 'TM 5-3895-359-14&P: two hours'),
+  read(limit('water-temperature-block', 'after', '180', '200', 'degF'), 'published', 'published: TM 5-3895-359-14&P'),
+  read(limit('leak-soak-bath', 'after', '20', null, 'min'), 'published', 'published: TM 5-3895-359-14&P'),
+  read(limit('leak-minutes-dye', 'after', '120', null, 'min'), 'published', 'published: TM 5-3895-359-14&P: two hours'),
   read(limit('leak-minutes-decay', 'after', '10', null, 'min'), 'from memory', 'from memory'),
   read(limit('pressure-fall-decay', 'after', null, '1', 'psi'), 'from memory', 'from memory'),
 ];

@@ -3,7 +3,7 @@ import { limit, type ShopLimit } from '../shop-limit.ts';
 
 const NIOSH = {
   sourceTag: 'published',
-  sourceWords: 'shop default, common practice (NIOSH 94-110, rev. 9/2021); local rules first',
+  sourceWords: 'shop default, common practice (published: NIOSH 94-110, rev. 9/2021); local rules first',
 } as const;
 
 export const LIFTING_LIMITS: readonly ShopLimit[] = [

@@ -64,6 +64,10 @@ const axes = (look: Look): Known[] => AXES.map((code) => look.either(code)).filt
 
 export const CAM_BORE_FORMULAS: Readonly<Record<string, Formula>> = {
   'cam-line': camLine,
+  'cam-line-here': (look) => {
+    const line = look.place.spot && lineOf(look, look.place.spot.row);
+    return line ? widthOf(line) : null;
+  },
   'cam-line-off': offLine,
   'cam-bore-round': (look) => range(AXES.map((code) => look.value(code)).filter((it) => it !== null)),
   'cam-bore-clearance': (look) => difference(largest(axes(look)), look.figure('cam-journal-size')),

@@ -87,14 +87,19 @@ function JudgedElsewhere({ spot }: { spot: Spot }) {
   return (
     <div>
       <p className={css.source}>No limit known for {row.words} itself.</p>
-      {judged.map((one) => (
-        <p key={one.key} className={css.source}>
-          <b>
-            {one.words} {limitFor(one, column.side)?.text} {one.unitMark}
-          </b>{' '}
-          {limitFor(one, column.side)?.source}
-        </p>
-      ))}
+      {judged.map((one) => {
+        const limit = limitFor(one, column.side);
+        return (
+          <p key={one.key} className={css.source}>
+            <b>
+              {one.words} {limit?.text}
+              {/* A limit in another unit carries its own mark. */}
+              {limit?.unit === one.unit && ` ${one.unitMark}`}
+            </b>{' '}
+            {limit?.source}
+          </p>
+        );
+      })}
     </div>
   );
 }

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
 import { measureOf } from '#core/kernel/measure-units.ts';
 import { openBench } from '#core/readings/compute/bench.ts';
 import { CAM_BORE_FORMULAS } from '#core/readings/compute/formulas/cam-bores.ts';
 import type { Reading } from '#core/readings/compute/model.ts';
+import { composeSheet } from '#core/readings/compute/sheet.ts';
 import { factsOf, limitOf, readingOf, toolOf } from '#tests/kit/bench-facts.ts';
 import { lookAt, spotOf } from '#tests/kit/look-at.ts';
 
@@ -129,6 +131,22 @@ describe('CAM_BORE_FORMULAS', () => {
     };
 
     expect([judged(bowed), judged(['0', '0.0031', '0', '0.0031', '0'])]).toEqual(['pass', 'fail']);
+  });
+
+  it('each journal’s column says how its own camshaft’s line is judged', () => {
+    const limits = [limitOf('cam-line', 'in', { high: '0.0010' })];
+    const table = findBenchTable('cam-bores');
+    const read = facts([...line(intake, straight), ...line(exhaust, bowed)], {
+      spots: [...intake, ...exhaust],
+      limits,
+    });
+    const columns = table ? composeSheet(read, table).columns : [];
+
+    expect(columns.map((it) => `${it.label} ${it.word}`)).toEqual([
+      ...intake.map((it) => `${it.label} pass`),
+      ...exhaust.map((it) => `${it.label} too much`),
+    ]);
+    expect(lookAt(read, 'cam-line-here', exhaust[0])?.value).toBe(inch('0.0020'));
     expect(Object.keys(CAM_BORE_FORMULAS)).toContain('cam-line');
   });
 });

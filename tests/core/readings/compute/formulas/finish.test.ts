@@ -115,6 +115,9 @@ describe('FINISH_FORMULAS', () => {
     expect(cellOf(empty, 'finish-card')?.verdict).toBeNull();
     expect(cellOf(empty, 'finish-ra')?.word).toBe('not measured');
     expect(empty.columns[0]?.word).toBe('not measured');
+    const carded = finish([['finish-card', '30', 'uin']]);
+    expect(cellOf(carded, 'finish-card')).toMatchObject({ text: '30', verdict: null });
+    expect(cellOf(carded, 'finish-cut-off')).toMatchObject({ text: '0.80', verdict: null });
   });
 
   it('Rz is estimated as 4 to 7 times Ra, says so, and only while it is not measured (common practice, no source)', () => {

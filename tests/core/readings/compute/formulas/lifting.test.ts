@@ -113,7 +113,7 @@ describe('LIFTING_FORMULAS', () => {
     const tables = BENCH_TABLES.filter((it) => it.rows.some((row) => row.quantity === 'lift-limit'));
 
     expect(new Set(tables.map((it) => it.castingKind)).size).toBe(8);
-    expect(tables.every((it) => it.offPaper && it.notes?.join(' ').includes('local rules'))).toBe(true);
+    expect(tables.every((it) => it.offPaper && it.notes?.join(' ').includes('Local rules'))).toBe(true);
     expect(Object.keys(LIFTING_FORMULAS)).toHaveLength(3);
   });
 });
