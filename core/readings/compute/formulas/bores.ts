@@ -60,7 +60,7 @@ function largestReading(look: Look): Known | null {
 }
 
 /** The size wear is counted from: as last bored, else standard. */
-export const startSize = (look: Look): number | null =>
+const startSize = (look: Look): number | null =>
   look.either('bore-present')?.value ?? look.target('bore') ?? look.facts.engine?.bore ?? null;
 
 function wear(look: Look): Known | null {
