@@ -13,10 +13,13 @@ const figure = (typed: string | null, value: number | null, unit: UnitCode): str
 export function limitText(limit: Limit): string {
   const low = figure(limit.typedLow, limit.low, limit.unit);
   const high = figure(limit.typedHigh, limit.high, limit.unit);
-  if (low !== null && high !== null) return `${low} – ${high}`;
+  if (low !== null && high !== null) return isBothWays(limit) ? `± ${high}` : `${low} – ${high}`;
   if (low !== null) return `at least ${low}`;
   return high === null ? '' : `at most ${high}`;
 }
+
+/** As far one way as the other, as from a mean. */
+const isBothWays = ({ low, high }: Limit): boolean => low !== null && high !== null && high > 0 && low === -high;
 
 /** Nobody but its typist has compared it with its source. */
 export const NOT_CHECKED = 'not checked';

@@ -22,11 +22,11 @@ export function rowUnit(
   return limitUnits[0] ?? readUnits[0] ?? quantity.unit ?? usualUnit(quantity.family, system);
 }
 
-/** Decimals shown: four of an inch, three of a millimetre and two of a degree for fine work, else one fewer; other units their own. */
+/** Decimals shown: four of an inch, three of a millimetre and two of a degree or a cc for fine work, else one fewer; other units their own. */
 export function rowDecimals(quantity: Pick<Shown, 'family' | 'fine'>, unit: UnitCode | null): number {
   if (unit === 'in') return quantity.fine ? 4 : 3;
   if (unit === 'mm') return quantity.fine ? 3 : 2;
-  if (unit === 'deg') return quantity.fine ? 2 : 1;
+  if (unit === 'deg' || unit === 'cc') return quantity.fine ? 2 : 1;
   return unit === null ? 0 : unitShape(unit).decimals;
 }
 

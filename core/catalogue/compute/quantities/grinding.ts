@@ -48,6 +48,7 @@ export const GRINDING: readonly Quantity[] = [
     ...valve,
     family: 'volume',
     unit: 'cc',
+    fine: true,
     signed: true,
     derived: 'plan-chamber',
   }),

@@ -35,6 +35,21 @@ export const VALVE_STEPS: Readonly<Record<string, Steps>> = {
   'margin-left': {
     under: ['Grind less, if the face cleans up.', 'New valve instead of grinding.'],
   },
+  'plan-height-with-shim': {
+    over: ['Cut less, or grind the face less.', 'New seat insert.', 'A retainer or locks that sit lower.'],
+    under: ['Height read on the right surface, all old shims out?', 'Cutting deeper makes it taller.'],
+  },
+  'plan-seat-load': { under: ['Cut less, or more shim.', 'New seat insert.'], over: ['Less shim.'] },
+  'plan-open-load': { over: ['Less shim, as long as the seat load holds.'], under: ['Cut less, or more shim.'] },
+  'plan-tip-from-mean': {
+    over: ['Cut the others alike, or this one less.', 'Grind the tip, within its limit.', 'New seat insert.'],
+    under: ['Cut this one like the others.'],
+  },
+  'plan-recession': {
+    over: ['Cut less, or surface first.', 'New seat insert.'],
+    under: ['Cut deeper, as long as height, tip and load allow.'],
+  },
+  'plan-lash': { under: ['A thinner lash shim, or grind the tip.'], over: ['A thicker lash shim.'] },
   'seat-width': {
     over: [
       'Top cut, 15 or 30 degrees: narrows and moves the contact toward the stem.',

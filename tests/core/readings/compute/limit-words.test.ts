@@ -8,6 +8,8 @@ describe('limitText', () => {
     ['a lower one', { low: '0.050' }, 'at least 0.050'],
     ['an upper one', { high: '0.0040' }, 'at most 0.0040'],
     ['below zero, with a real minus', { low: '-0.20', high: '0.10' }, '\u22120.20 – 0.10'],
+    ['as far one way as the other', { low: '-0.010', high: '0.010' }, '± 0.010'],
+    ['none allowed', { low: '0', high: '0' }, '0 – 0'],
     ['a target only', { target: '1.700' }, ''],
   ])('%s', (_, words, expected) => {
     expect(limitText(limitOf('x', 'in', words))).toBe(expected);

@@ -26,6 +26,8 @@ describe('rowDecimals', () => {
     [height, 'mm', 2],
     [load, 'lbf', 1],
     [load, 'N', 0],
+    [quantity('chamber', 'chamber', { family: 'volume' }), 'cc', 1],
+    [quantity('grown', 'grown', { family: 'volume', fine: true }), 'cc', 2],
   ] as const)('%o in %s: %d', (it, unit, decimals) => {
     expect(rowDecimals(it, unit)).toBe(decimals);
   });
