@@ -4,8 +4,9 @@
  */
 
 import type { DrawnView } from '#core/drawing/drawn-type.ts';
+import { type UnitCode, unitShape } from '#core/kernel/measure-units.ts';
 import type { DeckSurvey, GridPoint, StageSurvey, StraightedgeLine } from '#core/readings/compute/deck-survey-model.ts';
-import type { Cell, Column, Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
+import type { Cell, Column, LimitShown, Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
 
 /** What the hand fills: the grid of the dial, the lines of the straightedge, or the sizes beside them. */
 export type DeckPart = 'grid' | 'edge' | 'sizes';
@@ -197,10 +198,17 @@ export function partComeFor(survey: DeckSurvey): DeckPart {
   return lines.some(read) && !points.some(read) ? 'edge' : 'grid';
 }
 
+/** A limit as its source gives it, with the unit where that is not the survey's own: `at most 0.0040 in`. */
+export const limitWords = (limit: LimitShown | null, unit: UnitCode): string => {
+  if (!limit?.text) return '';
+  return limit.unit === unit ? limit.text : `${limit.text} ${unitShape(limit.unit).mark}`;
+};
+
 /** The finding in words, ready to be kept: what was measured, against what, and what comes first. */
-export function foundWords({ face, unitMark }: DeckSurvey, { flatness, pattern, advice }: StageSurvey): string {
+export function foundWords({ face, unit, unitMark }: DeckSurvey, { flatness, pattern, advice }: StageSurvey): string {
   const shape = pattern && pattern.word !== 'flat' ? `, ${pattern.word}` : '';
-  const against = flatness.limit?.text ? ` (${flatness.limit.text})` : '';
+  const limit = limitWords(flatness.limit, unit);
+  const against = limit === '' ? '' : ` (${limit})`;
   const [first] = advice;
   return `${face.words} ${flatness.text} ${unitMark} out of flat${against}${shape}.${first ? ` ${first}` : ''}`;
 }

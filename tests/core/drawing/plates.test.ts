@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drawCasting } from '#core/drawing/draw-casting.ts';
-import { platesOf } from '#core/drawing/plates.ts';
+import { frontAbove, platesOf } from '#core/drawing/plates.ts';
 import { PLATE_WIDTH } from '#core/drawing/shape.ts';
 
 const cylinder = (n: number, bank: 'left' | 'right' | 'none') => ({
@@ -33,5 +33,18 @@ describe('platesOf', () => {
   it('stays where it is when the casting is turned end for end', () => {
     const type = { kind: 'intake_manifold', counts: { cylinders: 4 }, spots: [] } as const;
     expect(platesOf(drawCasting(type, { turned: true }))).toEqual(platesOf(drawCasting(type)));
+  });
+});
+
+describe('frontAbove', () => {
+  const plate = { left: 1_000, top: 600, width: 8_000, height: 2_000 };
+
+  it('points to the front end above the plate, and to the other end when it lies turned', () => {
+    const [tip, words] = frontAbove(plate, false);
+    expect(tip).toMatchObject({ kind: 'path', d: 'M1000 340L1240 230L1240 450Z' });
+    expect(words).toMatchObject({ kind: 'text', x: 1_330, anchor: 'start', words: 'FRONT' });
+    const [turnedTip, turnedWords] = frontAbove(plate, true);
+    expect(turnedTip).toMatchObject({ d: 'M9000 340L8760 230L8760 450Z' });
+    expect(turnedWords).toMatchObject({ x: 8_670, anchor: 'end' });
   });
 });

@@ -40,6 +40,8 @@ export function DeckScreen({ tag, face }: { tag: number; face: string | null }) 
 
 const HINTS = [
   { keys: ['Enter'], words: 'next' },
+  { keys: ['+'], words: 'same as last' },
+  { keys: ['*'], words: 'last digit off' },
   { keys: [keysOf('undo')], words: 'undo' },
 ];
 

@@ -33,7 +33,7 @@ export function DeckGauge({
   onWay: (way: DeckWay) => void;
   onClose: () => void;
 }) {
-  const tools = survey.tools.filter((tool) => familyOf(tool.unit) === 'length');
+  const tools = fittingFirst(survey.tools, spot);
   return (
     <section className={css.panel} aria-label="Gauge and limit">
       <div className={css.foot}>
@@ -62,6 +62,13 @@ export function DeckGauge({
       <JobLimit spot={judgedSpot(survey, stage, spot)} />
     </section>
   );
+}
+
+/** Gauges of lengths; those that are called like what is read come first. */
+function fittingFirst(tools: DeckSurvey['tools'], { row }: Spot): DeckSurvey['tools'] {
+  const word = row.words === 'gap' ? 'feeler' : 'indicator';
+  const named = (kind: string): number => (kind.includes(word) ? 0 : 1);
+  return tools.filter((tool) => familyOf(tool.unit) === 'length').toSorted((a, b) => named(a.kind) - named(b.kind));
 }
 
 /** The whole face as a place to give a limit: its flatness is what is judged, not a single point. */

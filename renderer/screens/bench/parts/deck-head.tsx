@@ -6,6 +6,7 @@ import { Rush } from '../../../kit/state.tsx';
 import { Tag } from '../../../kit/tag.tsx';
 import { deckAddress, foundAddress } from '../bench-addresses.ts';
 import type { BenchCasting } from '../bench-casting.ts';
+import { limitWords } from '../deck-view.ts';
 import css from './deck-head.module.css';
 
 export function DeckHead({
@@ -48,8 +49,8 @@ export function DeckHead({
       )}
       <div className={css.block}>
         <TitleBlock columns={`repeat(${2 + (thickness ? 1 : 0)}, auto)`}>
-          <TitleCell label="Overall">{limitText(stage.flatness, survey.unitMark)}</TitleCell>
-          <TitleCell label="In any span">{limitText(stage.span, survey.unitMark)}</TitleCell>
+          <TitleCell label="Overall">{limitText(stage.flatness, survey)}</TitleCell>
+          <TitleCell label="In any span">{limitText(stage.span, survey)}</TitleCell>
           {thickness && <TitleCell label={stage.cut?.thicknessWords || 'Thickness'}>{thickness.text}</TitleCell>}
         </TitleBlock>
       </div>
@@ -65,5 +66,5 @@ export function DeckHead({
   );
 }
 
-const limitText = ({ limit }: JudgedFigure, unitMark: string): string =>
-  limit?.text ? `${limit.text} ${unitMark}` : 'not known';
+const limitText = ({ limit }: JudgedFigure, { unit, unitMark }: DeckSurvey): string =>
+  limit?.text ? `${limitWords(limit, unit)}${limit.unit === unit ? ` ${unitMark}` : ''}` : 'not known';

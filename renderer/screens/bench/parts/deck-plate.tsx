@@ -5,7 +5,7 @@
 import { useMemo } from 'react';
 import { drawCasting } from '#core/drawing/draw-casting.ts';
 import type { DrawnType, DrawnView } from '#core/drawing/drawn-type.ts';
-import { platesOf } from '#core/drawing/plates.ts';
+import { frontAbove, platesOf } from '#core/drawing/plates.ts';
 import { contourLine, type Frame, levelsBetween, reliefBands } from '#core/drawing/relief.ts';
 import type { Drawing, Shape } from '#core/drawing/shape.ts';
 import { DrawnShape } from '../../../kit/casting-drawing.tsx';
@@ -62,7 +62,10 @@ const EDGE = { x: 0.075, y: 0.14 } as const;
 export function DeckPlate(props: DeckPlateProps) {
   const { type, view, turned, frontWords, boxes, lines, relief } = props;
   const drawing = useMemo(() => drawCasting(type, { view, turned, frontWords }), [type, view, turned, frontWords]);
-  const { body, grid, shown } = useMemo(() => layOut(drawing, props.plate), [drawing, props.plate]);
+  const { body, grid, shown, alone } = useMemo(
+    () => layOut(drawing, props.plate, turned),
+    [drawing, props.plate, turned],
+  );
   const at = ({ x, y }: Seen) => ({ x: grid.left + grid.width * x, y: grid.top + grid.height * y });
   return (
     <div className={css.room}>
@@ -73,9 +76,10 @@ export function DeckPlate(props: DeckPlateProps) {
           role="img"
           aria-label={`${props.label}, ${drawing.caption}`}
         >
-          <Face drawing={drawing} body={body} shown={shown}>
+          <Face drawing={drawing} body={body} shown={shown} alone={alone}>
             {relief && relief.heights.length > 0 && <Bands relief={relief} frame={grid} />}
           </Face>
+          {!alone && <Shapes shapes={frontAbove(body, turned, frontWords)} />}
           {lines.map((line) => {
             const [from, to] = [at(line.from), at(line.to)];
             return <path key={line.key} d={`M${from.x} ${from.y}L${to.x} ${to.y}`} className={css.edge} />;
@@ -108,9 +112,12 @@ export function DeckPlate(props: DeckPlateProps) {
   );
 }
 
-/** The plate in question, the frame of its outermost points, and the part of the drawing that is shown. */
-function layOut(drawing: Drawing, plate: number): Readonly<{ body: Frame; grid: Frame; shown: Frame }> {
-  const plates = platesOf(drawing);
+/**
+ * The plate in question, the frame of its outermost points, and the part of the drawing that is shown. `alone`: there is no
+ * other plate.
+ */
+function layOut(drawing: Drawing, plate: number, turned: boolean) {
+  const plates = turned ? platesOf(drawing).reverse() : platesOf(drawing);
   const body = plates[plate] ?? plates[0] ?? { left: 0, top: 0, width: drawing.width, height: drawing.height };
   const grid = {
     left: body.left + body.width * EDGE.x,
@@ -118,34 +125,41 @@ function layOut(drawing: Drawing, plate: number): Readonly<{ body: Frame; grid: 
     width: body.width * (1 - 2 * EDGE.x),
     height: body.height * (1 - 2 * EDGE.y),
   };
-  return { body, grid, shown: cropOf(drawing, body) };
+  const alone = plates.length <= 1;
+  return { body, grid, shown: cropOf(drawing, body, alone), alone };
 }
 
 /** Room for the words above the plate where there are any, and for FRONT below it. */
 const [ABOVE, BELOW, BARE] = [500, 520, 140] as const;
 
-/** Only the deck in question with the words around it. */
-function cropOf(drawing: Drawing, { top, height }: Frame): Frame {
+/** Only the deck in question with the words around it; beside another bank FRONT alone is said, above it. */
+function cropOf(drawing: Drawing, { top, height }: Frame, alone: boolean): Frame {
   const words = drawing.shapes.filter((shape) => shape.kind === 'text').map(yOf);
   const foot = top + height;
-  const above = words.some((y) => y < top && y > top - ABOVE) ? ABOVE : BARE;
-  const below = words.some((y) => y > foot && y < foot + BELOW) ? BELOW : BARE;
+  const above = !alone || words.some((y) => y < top && y > top - ABOVE) ? ABOVE : BARE;
+  const below = alone && words.some((y) => y > foot && y < foot + BELOW) ? BELOW : BARE;
   return { left: 0, top: top - above, width: drawing.width, height: height + above + below };
 }
 
-/** The casting itself: its outline, what lies on it, then its other lines drawn quietly. Labels inside give way to figures. */
+/** The casting itself: its outline, what lies on it, then its other lines drawn quietly. */
 function Face({
   drawing,
   body,
   shown,
+  alone,
   children,
 }: {
   drawing: Drawing;
   body: Frame;
   shown: Frame;
+  alone: boolean;
   children: React.ReactNode;
 }) {
-  const shapes = drawing.shapes.filter((shape) => isIn(shape, shown) && !(shape.kind === 'text' && isOn(shape, body)));
+  // Labels on the plate give way to figures; beside another bank the words around it may be that one's.
+  const isKept = (shape: Shape) => alone || shape.role !== 'label' || isOn(shape, body);
+  const shapes = drawing.shapes.filter(
+    (shape) => isIn(shape, shown) && isKept(shape) && !(shape.kind === 'text' && isOn(shape, body)),
+  );
   const ground = (shape: Shape) => shape.role === 'body';
   return (
     <>

@@ -77,7 +77,7 @@ export function DeckReport({
       <div className={css.side}>
         <div className={css.says}>
           <OutOfFlat survey={survey} stage={stage} />
-          {stage.cut && <HowMuchToCut cut={stage.cut} unitMark={survey.unitMark} />}
+          {stage.cut && <HowMuchToCut cut={stage.cut} survey={survey} />}
         </div>
         <Advice stage={stage} acts={<DeckActs bench={bench} survey={survey} stage={stage} />} />
       </div>

@@ -1,5 +1,6 @@
 /** What the survey says: out of flat with its verdict, how much to cut, what to do first. Every figure comes from the host. */
 import { useState } from 'react';
+import type { UnitCode } from '#core/kernel/measure-units.ts';
 import type {
   CutPlan,
   CutWay,
@@ -10,6 +11,7 @@ import type {
 import { classes } from '../../../kit/class-names.ts';
 import { Verdict } from '../../../kit/mark.tsx';
 import { Notice } from '../../../kit/notice.tsx';
+import { limitWords } from '../deck-view.ts';
 import { colourOf, markOf } from '../reading-view.ts';
 import css from './deck-result.module.css';
 
@@ -32,13 +34,19 @@ export function OutOfFlat({ survey, stage }: Props) {
         </b>
         {pattern && <strong>{pattern.word.toUpperCase()}</strong>}
       </p>
-      <Judged judged={flatness} plain />
-      {[stage.along, stage.across, stage.span]
-        .filter((one) => one.text !== '' && one.limit !== null)
-        .map((one) => (
-          <Judged key={one.quantity} judged={one} />
+      <Judged judged={flatness} unit={survey.unit} />
+      {(
+        [
+          ['along', stage.along],
+          ['across', stage.across],
+          ['in any span', stage.span],
+        ] as const
+      )
+        .filter(([, one]) => one.text !== '' && one.limit !== null)
+        .map(([where, one]) => (
+          <Judged key={where} judged={one} unit={survey.unit} where={where} />
         ))}
-      {pattern?.because && <p className={css.small}>{pattern.because}</p>}
+      {pattern?.because && <p className={classes(css.small, css.because)}>{pattern.because}</p>}
       {other && other.text !== '' && (
         <p className={css.small}>
           Before work: <b>{other.text}</b>, {other.word}
@@ -54,15 +62,17 @@ const BASIS: Readonly<Record<Exclude<StageSurvey['basis'], 'none'>, string>> = {
   typed: 'as typed in the table',
 };
 
-/** Mark, word and limit; `plain` leaves the figure out because it stands above. */
-function Judged({ judged, plain = false }: { judged: JudgedFigure; plain?: boolean }) {
+/** Mark, word and limit. `where`: with its figure, which stands nowhere else. */
+function Judged({ judged, unit, where }: { judged: JudgedFigure; unit: UnitCode; where?: string }) {
   const mark = markOf(judged.verdict);
   const { limit } = judged;
+  const plain = where === undefined;
+  const text = limitWords(limit, unit);
   return (
     <div className={css.judged}>
       <p>
-        {mark && <Verdict mark={mark} words={judged.word} />} {plain ? (limit?.text ?? '') : <b>{judged.text}</b>}
-        {!plain && ` ${judged.words}, ${limit?.text ?? ''}`}
+        {mark && <Verdict mark={mark} words={judged.word} />} {plain ? text : <b>{judged.text}</b>}
+        {!plain && ` ${where}, ${text}`}
       </p>
       {plain && limit && <p className={css.small}>{[limit.source, ...limit.notes].join(', ')}</p>}
       {judged.decision && (
@@ -80,13 +90,13 @@ function Judged({ judged, plain = false }: { judged: JudgedFigure; plain?: boole
 }
 
 /** Three ways to level the casting on the machine; the chosen one says what is left after it. */
-export function HowMuchToCut({ cut, unitMark }: { cut: CutPlan; unitMark: string }) {
+export function HowMuchToCut({ cut, survey }: { cut: CutPlan; survey: DeckSurvey }) {
   const [chosen, setChosen] = useState<CutWay['code'] | null>(null);
   const way = cut.ways.find((one) => one.code === chosen) ?? cut.ways[0];
   return (
     <section className={css.cut} aria-label="How much to cut">
       <h2>
-        How much to cut <small>{unitMark}</small>
+        How much to cut <small>{survey.unitMark}</small>
       </h2>
       <table>
         <tbody>
@@ -102,7 +112,7 @@ export function HowMuchToCut({ cut, unitMark }: { cut: CutPlan; unitMark: string
           ))}
         </tbody>
       </table>
-      {way && <WayFigures cut={cut} way={way} />}
+      {way && <WayFigures cut={cut} way={way} unit={survey.unit} />}
       {[...cut.leftOut, ...cut.earlier].map((words) => (
         <p key={words} className={css.small}>
           {words}
@@ -113,20 +123,21 @@ export function HowMuchToCut({ cut, unitMark }: { cut: CutPlan; unitMark: string
 }
 
 /** What the cut of a way is made of, and what it leaves. */
-function WayFigures({ cut, way }: { cut: CutPlan; way: CutWay }) {
+function WayFigures({ cut, way, unit }: { cut: CutPlan; way: CutWay; unit: UnitCode }) {
   const { left, total } = way;
   return (
     <dl className={css.made}>
-      <Made words={`${way.decidedBy === 'pit' ? 'deepest pit' : 'cleans up everywhere'}, plus for finish`}>
-        {way.decidedBy === 'pit' ? cut.pit?.text : way.cleanUp.text} + {cut.finish.text}
-      </Made>
+      <p className={css.small}>
+        <b>{way.decidedBy === 'pit' ? cut.pit?.text : way.cleanUp.text}</b>{' '}
+        {way.decidedBy === 'pit' ? 'deepest pit' : 'cleans up everywhere'} + <b>{cut.finish.text}</b> for finish
+      </p>
       {left && (
-        <Made words={`thickness left of ${cut.thickness?.text ?? ''}`} judged={left}>
+        <Made words="Left after it" judged={left} unit={unit}>
           {left.text}
         </Made>
       )}
       {total && (
-        <Made words={total.words} judged={total}>
+        <Made words={total.words} judged={total} unit={unit}>
           {total.text}
         </Made>
       )}
@@ -135,8 +146,18 @@ function WayFigures({ cut, way }: { cut: CutPlan; way: CutWay }) {
   );
 }
 
-function Made({ words, judged, children }: { words: string; judged?: JudgedFigure; children: React.ReactNode }) {
-  const mark = judged && markOf(judged.verdict);
+function Made({
+  words,
+  judged,
+  unit,
+  children,
+}: {
+  words: string;
+  judged: JudgedFigure;
+  unit: UnitCode;
+  children: React.ReactNode;
+}) {
+  const mark = markOf(judged.verdict);
   return (
     <div>
       <dt>{words}</dt>
@@ -144,9 +165,10 @@ function Made({ words, judged, children }: { words: string; judged?: JudgedFigur
         <b>{children}</b>
         {mark && (
           <span className={css.beside}>
-            <Verdict mark={mark} words={judged.word} /> {judged.limit?.text}
+            <Verdict mark={mark} words={judged.word} />
           </span>
         )}
+        <small className={css.small}>{limitWords(judged.limit, unit)}</small>
       </dd>
     </div>
   );

@@ -7,6 +7,7 @@ import {
   isSecondUp,
   isWhole,
   type Lie,
+  limitWords,
   partComeFor,
   plateOfFace,
   pointBeside,
@@ -155,6 +156,15 @@ describe('stageComeFor and partComeFor', () => {
     if (!line) throw new Error('no line');
     const gapped = { ...line, cell: { ...line.cell, state: 'read' as const } };
     expect(partComeFor({ ...only, before: { ...only.before, lines: [gapped, ...lines] } })).toBe('edge');
+  });
+});
+
+describe('limitWords', () => {
+  it('says the unit of a limit that is not in the unit of the survey, so that nobody reads inches as millimetres', () => {
+    const { limit } = survey.before.flatness;
+    expect(limitWords(limit, 'in')).toBe('at most .0040');
+    expect(limitWords(limit, 'mm')).toBe('at most .0040 in');
+    expect(limitWords(null, 'in')).toBe('');
   });
 });
 

@@ -45,7 +45,8 @@ export const judgedOf = (
     ...figureOf(text),
     quantity,
     words,
-    limit: most === null ? null : { text: `at most ${most}`, source: 'casting type sheet [demo]', notes: [] },
+    limit:
+      most === null ? null : { unit: 'in', text: `at most ${most}`, source: 'casting type sheet [demo]', notes: [] },
     verdict: verdictOf(name),
     word: name === 'fail' ? 'too much' : name,
     decision: null,
