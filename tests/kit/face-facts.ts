@@ -10,7 +10,8 @@ import { WORKED_GRID } from '#tests/kit/flatness-cases.ts';
 
 export const DECK: FaceCode = { code: 'deck' };
 
-type More = Partial<Reading>;
+/** What differs of the readings: another stage, a gauge. */
+type More = Partial<Omit<Reading, 'unit'>>;
 
 /** Rows of a grid, the first side first, in tenths of a thou or micrometres; null: not read. */
 export function gridReadings(
