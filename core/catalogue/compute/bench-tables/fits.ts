@@ -6,12 +6,15 @@ import { after, type BenchTable, before, hiddenAfter, hiddenBefore } from '../be
 
 /** What hurts people at this work. Local codes and the makers' sheets decide. */
 const HOT = [
-  'Hot castings, 160 to 200 °C: gloves, and mark them HOT',
-  'Aluminium not over about 200 °C, for minutes and not hours',
-  'Dry ice and liquid nitrogen burn skin and suffocate in small rooms: gloves, open door',
-  'Parts under the press or the driver fly: eye protection',
-  'Local codes and the makers’ sheets decide',
+  'Hot castings burn, 160 to 200 °C: gloves, mark them HOT',
+  'Aluminium not over about 200 °C, minutes only',
+  'Dry ice and nitrogen burn and suffocate: gloves, open door',
+  'Pressed parts fly: eye protection',
+  'Local codes decide',
 ];
+
+/** Where the figures of each place are read, in one line; the whole of it stands with the heat. */
+const SHORT = ['Hot, chilled and pressed parts injure: gloves, eye protection, fresh air. Local codes decide'];
 
 type Kind = BenchTable['castingKind'];
 
@@ -46,7 +49,7 @@ const insertFits = (code: string, castingKind: Kind): BenchTable => ({
   castingKind,
   spotKind: 'valve',
   operation: 'seat-insert',
-  notes: HOT,
+  notes: SHORT,
   rows: [
     before('counterbore-id'),
     before('insert-od'),
@@ -95,7 +98,7 @@ export const FIT_TABLES: readonly BenchTable[] = [
     castingKind: 'head',
     spotKind: 'valve',
     operation: 'guide-replace',
-    notes: HOT,
+    notes: SHORT,
     rows: [
       before('guide-bore-in-head'),
       before('guide-od'),
@@ -115,7 +118,7 @@ export const FIT_TABLES: readonly BenchTable[] = [
     castingKind: 'block',
     spotKind: 'cylinder',
     operation: 'dry-sleeve',
-    notes: HOT,
+    notes: SHORT,
     rows: [
       before('sleeve-hole'),
       before('sleeve-od'),

@@ -5,8 +5,8 @@ type Kind = 'head' | 'block';
 
 /** What hurts people at this work, as it is usually said; local codes decide. */
 const PRESSURE = [
-  'Stored energy: plates can let go, so shield them and never stand over them',
-  'No more pressure than needed, and the relief valve set before it is let in',
+  'Plates can let go: shield them, never stand over them',
+  'No more pressure than needed, relief valve set first',
   'Hot water scalds',
 ];
 const MAGNET = [

@@ -30,7 +30,7 @@ const dropIn = (code: string, words: string, at: typeof valve | typeof cylinder)
 const chosen = (code: string, words: string): Quantity[] => [
   quantity(`${code}-metal`, `metal of the ${words}s`, metal),
   quantity(`${code}-chilled`, `${words}s chilled to`, { ...warmth, optional: true }),
-  quantity(`${code}-heat-most`, `heat it to, for every ${words}`, { ...warmth, derived: `${code}-heat-most` }),
+  quantity(`${code}-heat-most`, `heat to, all ${words}s`, { ...warmth, derived: `${code}-heat-most` }),
 ];
 
 export const FITS: readonly Quantity[] = [

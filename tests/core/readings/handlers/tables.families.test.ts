@@ -61,7 +61,7 @@ describe('readings/get-table, fits', () => {
       text: '168',
       word: 'pass',
     });
-    expect(sheet.notes.join(' ')).toMatch(/HOT.*200 °C.*dry ice.*suffocates.*local codes/);
+    expect(sheet.notes.join(' ')).toMatch(/HOT.*200 °C.*Dry ice.*suffocate.*Local codes/);
     const column = (await head.table('insert-fits')).columns.findIndex((it) => it.label === '1E');
     expect(await cell(head, 'insert-fits', 'insert-interference', column)).toMatchObject({
       text: '0.127',
