@@ -40,6 +40,7 @@ type Words = Readonly<{
   engine?: Engine | null;
   casting?: Partial<Facts['casting']>;
   pair?: Facts['pair'];
+  earlier?: Facts['earlier'];
   spots?: readonly Spot[];
   system?: Facts['system'];
   tools?: Facts['tools'];

@@ -20,6 +20,7 @@ import { LEAK_FORMULAS } from './formulas/leak-tests.ts';
 import { LIFTING_FORMULAS } from './formulas/lifting.ts';
 import { LINER_FORMULAS } from './formulas/liners.ts';
 import { MAIN_FORMULAS } from './formulas/mains.ts';
+import { MANIFOLD_FORMULAS } from './formulas/manifold.ts';
 import { PORT_FORMULAS } from './formulas/ports.ts';
 import { SEAT_FORMULAS } from './formulas/seats.ts';
 import { SPRING_FORMULAS } from './formulas/springs.ts';
@@ -50,5 +51,6 @@ export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...CHAMBER_FORMULAS,
   ...COMPRESSION_FORMULAS,
   ...EFFECT_FORMULAS,
+  ...MANIFOLD_FORMULAS,
   ...DECK_FORMULAS,
 };

@@ -73,6 +73,7 @@ export const EFFECT_TABLES: readonly BenchTable[] = [
     rows: [
       before('head-cut-planned'),
       after('head-cut'),
+      after('thickness-then'),
       after('block-deck-cut'),
       before('gasket-thickness'),
       after('gasket-thickness'),

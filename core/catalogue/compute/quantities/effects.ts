@@ -16,6 +16,13 @@ const ratio = { family: 'ratio', over: 'too high', under: 'too low' } as const;
 export const EFFECTS: readonly Quantity[] = [
   quantity('head-cut-planned', 'cut planned', { ...data, over: 'too much' }),
   quantity('head-cut', 'off the head', { ...cut, derived: 'head-cut' }),
+  quantity('thickness-then', 'thickness with this cut', {
+    fine: true,
+    over: 'too thick',
+    under: 'too thin',
+    derived: 'thickness-then',
+    judgedAs: 'thickness',
+  }),
   quantity('block-deck-cut', 'off the block deck', { ...data, over: 'too much' }),
   quantity('heads-cut', 'off each head', { ...data, over: 'too much' }),
   quantity('head-drop', 'head sits lower by', { ...cut, derived: 'head-drop' }),
