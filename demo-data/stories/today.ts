@@ -1,5 +1,6 @@
 /** The counter on Friday 14 May 2027: tickets in every state a plain week has. */
 import type { Story } from './kit.ts';
+import { WORN_BORES } from './worn-bores.ts';
 
 const THURSDAY = '2027-05-13';
 const FRIDAY = '2027-05-14';
@@ -236,9 +237,9 @@ async function quote({ at, send, customer }: Story): Promise<void> {
   );
 }
 
-/** A block that waits for pistons, with somebody chasing them. */
+/** A block that was measured and waits for pistons, with somebody chasing them. */
 async function waitingParts(story: Story): Promise<void> {
-  const { send, bench } = story;
+  const { at, read, send, bench } = story;
   const made = await checkIn(story, {
     who: 'Brøndlykke Motorværksted',
     at: `${THURSDAY} 11:00`,
@@ -251,6 +252,8 @@ async function waitingParts(story: Story): Promise<void> {
   });
   await agree(story, made, await estimate(story, made));
   const page = await bench(41_806);
+  await at(`${THURSDAY} 13:20`);
+  await read(41_806, 'before', WORN_BORES, 'BL');
   await send(
     'floor/open-hold',
     {
