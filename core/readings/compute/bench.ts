@@ -10,8 +10,8 @@ import { type CellRows, cellKey, groupByCell, settleCell } from './current.ts';
 import { FORMULAS } from './formulas.ts';
 import { fromSheet, type Known, type Look, type Place } from './look.ts';
 import type { Facts, Reading, ResolvedLimit, ShimStock, Spot, Tool, Verdict } from './model.ts';
-import { systemOfCasting } from './place.ts';
 import { resolveLimit } from './resolve-limit.ts';
+import { systemOfCasting } from './system.ts';
 import { combineUncertainty, judge } from './verdict.ts';
 import { withDoubt, wordLimitsOf } from './word-limits.ts';
 

@@ -11,8 +11,7 @@ import { wholeOf } from './geometry/whole.ts';
 import { type Known, made } from './look.ts';
 
 /** Grid places as the planes count them. */
-export const heightsOf = ({ points }: FaceGrid): Height[] =>
-  points.map(({ column, row, z }) => ({ x: column, y: row, z }));
+const heightsOf = ({ points }: FaceGrid): Height[] => points.map(({ column, row, z }) => ({ x: column, y: row, z }));
 
 /** Never more doubtful than two readings together: greatest less smallest of heights over one plane. */
 function spreadKnown(grid: FaceGrid, value: number): Known {
@@ -51,7 +50,7 @@ export function cornersOf(
   });
 }
 
-export const leastSquaresOf = (grid: FaceGrid): Known => spreadKnown(grid, leastSquaresPlane(heightsOf(grid)).flatness);
+const leastSquaresOf = (grid: FaceGrid): Known => spreadKnown(grid, leastSquaresPlane(heightsOf(grid)).flatness);
 
 function tiltWords(grid: FaceGrid, face: Face, unit: UnitCode): string {
   const { a, b } = leastSquaresPlane(heightsOf(grid));
@@ -81,7 +80,7 @@ function profileOf({ points, places }: Section, stride: number): GridSection['po
 }
 
 /** Sections with what a straightedge would show on them; those with fewer than three points are left out. */
-export function shownSections(grid: FaceGrid, face: Face, unit: UnitCode): readonly GridSection[] {
+function shownSections(grid: FaceGrid, face: Face, unit: UnitCode): readonly GridSection[] {
   return sectionsOf(grid).flatMap((section) => {
     const laid = layOn(section);
     if (!laid) return [];

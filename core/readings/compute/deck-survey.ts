@@ -39,7 +39,8 @@ import type {
 } from './deck-survey-model.ts';
 import type { MinimumZone } from './geometry/minimum-zone.ts';
 import type { Look } from './look.ts';
-import { placeAt, systemOfCasting } from './place.ts';
+import { placeAt } from './place.ts';
+import { systemOfCasting } from './system.ts';
 
 type Asked = Readonly<{ bench: Bench; look: Look; face: Face; grid: FaceGrid; unit: UnitCode; stage: Stage }>;
 

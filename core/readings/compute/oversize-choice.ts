@@ -19,8 +19,8 @@ import {
 import type { LargestBore, OversizeCandidate, OversizeChoice, OversizeRule, SizeShown } from './oversize-model.ts';
 import { type Case, judgeSize } from './oversize-verdict.ts';
 import { chosenSizes, depthsWords, oversizeWarnings } from './oversize-words.ts';
-import { systemOfCasting } from './place.ts';
 import { showComputed } from './row-units.ts';
+import { systemOfCasting } from './system.ts';
 
 /** Who is bored: `only` these cylinders, or all; of them `sleeves` get a sleeve first. */
 export type OversizeAsked = Readonly<{ only: readonly SpotId[] | null; sleeves: readonly SpotId[] }>;

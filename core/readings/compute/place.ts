@@ -1,9 +1,9 @@
 /** From the address that a screen sends to the place on the casting, or nothing when there is no such place. */
-import { systemOf } from '../../kernel/measure-units.ts';
 import type { Bench } from './bench.ts';
 import type { CellPlace } from './cells.ts';
 import type { Reading } from './model.ts';
 import { rowUnit } from './row-units.ts';
+import { systemOfCasting } from './system.ts';
 
 /** @returns null when the quantity, the spot or the point is not of this casting. */
 export function placeAt(bench: Bench, cell: Pick<Reading, 'quantity' | 'spot' | 'point' | 'stage'>): CellPlace | null {
@@ -23,15 +23,4 @@ export function placeAt(bench: Bench, cell: Pick<Reading, 'quantity' | 'spot' | 
     system,
   );
   return { quantity, spot, point: cell.point, stage: cell.stage, unit };
-}
-
-/**
- * Inch or metric work: by the first length this casting has a limit of its own for, so that an inch shop reads a metric head in
- * millimetres; else as the shop works.
- */
-export function systemOfCasting(bench: Pick<Bench, 'facts'>): 'inch' | 'metric' {
-  const found = bench.facts.limits.find(
-    (limit) => limit.forWhat !== 'shop' && (limit.unit === 'in' || limit.unit === 'mm'),
-  );
-  return found ? systemOf(found.unit) : bench.facts.system;
 }

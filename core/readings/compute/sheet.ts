@@ -14,10 +14,10 @@ import { cellAt } from './cells.ts';
 import { columnsOf, type Placed } from './columns.ts';
 import { NOT_CHECKED, showLimit } from './limit-words.ts';
 import type { Facts, Limit } from './model.ts';
-import { systemOfCasting } from './place.ts';
 import { entryRuleOf, rowDecimals, rowUnit } from './row-units.ts';
 import type { Column, LimitShown, Sheet, SheetRow } from './sheet-model.ts';
 import { pickingOf, shimPlanOf, spreadOf } from './shim-plan.ts';
+import { systemOfCasting } from './system.ts';
 import { toDoOf } from './to-do.ts';
 import { countVerdicts, NOT_MEASURED, summaryOf, verdictWord, worry } from './verdict.ts';
 

@@ -4,7 +4,7 @@ import { after, type BenchRow, type BenchTable, before, hiddenAfter, hiddenBefor
 import { FACES, type FaceCode, faceQuantities } from '../faces.ts';
 
 /** Flatness before and after; along, across and in any span where they are switched on. */
-export function faceRows(face: FaceCode): readonly BenchRow[] {
+function faceRows(face: FaceCode): readonly BenchRow[] {
   const of = faceQuantities(face);
   return [
     before(of.flatness),

@@ -46,7 +46,7 @@ describe('planesOf', () => {
   });
 });
 
-describe('shownSections', () => {
+describe('planesOf, sections', () => {
   it('draws the middle of the worked head: 48 tenths hollow at the third column (exact mathematics)', () => {
     const middle = planes(workedReadings())?.sections.find((it) => it.isMiddle);
 
