@@ -85,3 +85,19 @@ export function columns(
   pen.left = left;
   pen.right = right;
 }
+
+/** What stands in one of two columns, with about how tall it is in points. */
+export type Part = Readonly<{ tall: number; draw(pen: Pen): void }>;
+
+/** Two columns as even as their parts allow: each goes where less stands so far. */
+export function twoColumns(pen: Pen, parts: readonly Part[]): void {
+  if (parts.length === 0) return;
+  const sides: readonly [Part[], Part[]] = [[], []];
+  const sum = (side: readonly Part[]) => side.reduce((total, { tall }) => total + tall, 0);
+  for (const part of parts) sides[sum(sides[0]) <= sum(sides[1]) ? 0 : 1].push(part);
+  need(pen, 90);
+  const draw = (side: readonly Part[]) => (at: Pen) => {
+    for (const part of side) part.draw(at);
+  };
+  columns(pen, 0.5, 16, draw(sides[0]), draw(sides[1]));
+}

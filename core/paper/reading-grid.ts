@@ -13,7 +13,6 @@ export type Grid = Readonly<{ heading: Rich; groups: readonly SpotGroup[]; rows:
 const MOST_ACROSS = 16;
 
 const STAGE = 34;
-const LIMIT = 78;
 
 /** Draw a grid; the heads stand again on a new page. @param least height of a row in points, more to write in */
 export function readingGrid(pen: Pen, grid: Grid, least = 16): void {
@@ -33,7 +32,7 @@ export function readingGrid(pen: Pen, grid: Grid, least = 16): void {
   }
 }
 
-/** `label` and `stage`: widths of the two columns before the places. */
+/** `label` and `stage`: widths of the two columns before the places; `limit`: of the one after them. */
 type Part = Readonly<{
   groups: readonly SpotGroup[];
   from: number;
@@ -41,6 +40,7 @@ type Part = Readonly<{
   count: number;
   label: number;
   stage: number;
+  limit: number;
   cell: number;
   width: number;
 }>;
@@ -56,8 +56,9 @@ function drawPart(pen: Pen, grid: Grid, wanted: Pick<Part, 'groups' | 'from' | '
   );
   const stage = grid.rows.some((row) => row.stage) ? STAGE : 0;
   const label = count > 12 ? 98 - stage / 1.6 : 104;
-  const cell = Math.min(64, (width - label - stage - LIMIT) / count);
-  const part: Part = { ...wanted, count, label, stage, cell, width };
+  const limit = count > 12 ? 78 : 92;
+  const cell = Math.min(64, (width - label - stage - limit) / count);
+  const part: Part = { ...wanted, count, label, stage, limit, cell, width };
   const heads = (more: string): Block =>
     stack(
       [
@@ -88,7 +89,7 @@ function heightOf(blocks: readonly Block[], rows: readonly ReadingRow[], index: 
   return height;
 }
 
-const gridWidth = (part: Part): number => lead(part) + LIMIT + part.cell * part.count;
+const gridWidth = (part: Part): number => lead(part) + part.limit + part.cell * part.count;
 
 function groupHeads(ink: Ink, part: Part): Block {
   const named = part.groups.some(({ title }) => title !== '');
@@ -123,7 +124,7 @@ function spotHeads(ink: Ink, part: Part): Block {
         label.draw(at, y + height - 2 - label.height);
         at += part.cell;
       }
-      const limit = text(ink, 'Limit', spotStyle, LIMIT, { align: 'center' });
+      const limit = text(ink, 'Limit', spotStyle, part.limit, { align: 'center' });
       limit.draw(at, y + height - 2 - limit.height);
       strokeLine(ink, x, y + height, x + gridWidth(part), y + height, RULES.strong);
     },
@@ -149,8 +150,10 @@ function gridRow(ink: Ink, part: Part, row: ReadingRow): Block {
   const label = text(ink, row.again ? '' : row.key ? [{ b: row.label }] : row.label, words, part.label - 6);
   const stage = text(ink, row.key ? [{ b: row.stage ?? '' }] : (row.stage ?? ''), words, Math.max(1, part.stage - 2));
   const limit = stack([
-    text(ink, row.limit, limitStyle, LIMIT - 8, { align: 'center' }),
-    ...(row.doubt ? [text(ink, row.doubt, { ...limitStyle, face: 'figure' }, LIMIT - 8, { align: 'center' })] : []),
+    ...(row.limit ? [text(ink, row.limit, limitStyle, part.limit - 8, { align: 'center' })] : []),
+    ...(row.doubt
+      ? [text(ink, row.doubt, { ...limitStyle, face: 'figure' }, part.limit - 8, { align: 'center' })]
+      : []),
   ]);
   const cells = Array.from({ length: part.count }, (_, index) => cellOf(ink, row, part.from + index, part.cell, face));
   const height = Math.max(
@@ -175,7 +178,7 @@ function gridRow(ink: Ink, part: Part, row: ReadingRow): Block {
       const end = x + lead(part) + part.count * part.cell;
       strokeLine(ink, end, y, end, y + height, RULES.strong);
       limit.draw(end + 4, y + (height - limit.height) / 2);
-      strokeLine(ink, x, y + height, end + LIMIT, y + height, RULES.hair);
+      strokeLine(ink, x, y + height, end + part.limit, y + height, RULES.hair);
     },
   };
 }
@@ -205,18 +208,18 @@ export function struckBlock(ink: Ink, words: string, width: number): Block {
   const style: Style = { face: 'figure', bold: 'figureBold', size: LEAST_SIZE, lead: 1.1 };
   const lines = words.split(/(?<= [a-z]{1,2}) /).map((line) => {
     const [, figure = line, letter = ''] = /^(.*) ([a-z]{1,2})$/.exec(line) ?? [];
-    return { figure, letter: letter === '' ? '' : ` ${letter}` };
+    return { figure, all: letter === '' ? figure : `${figure}\u00a0${letter}` };
   });
   const height = style.size * style.lead;
   return {
     width,
     height: height * lines.length,
     draw(x, y) {
-      for (const [index, { figure, letter }] of lines.entries()) {
-        const [wide, after] = [widthOfText(ink, figure, style), widthOfText(ink, letter, style)];
-        const left = x + (width - wide - after) / 2;
+      for (const [index, { figure, all }] of lines.entries()) {
+        const [wide, whole] = [widthOfText(ink, figure, style), widthOfText(ink, all, style)];
+        const left = x + Math.max(0, (width - whole) / 2);
         const top = y + index * height;
-        text(ink, `${figure}${letter}`, style, wide + after + 1).draw(left, top);
+        text(ink, all, style, whole + 1).draw(left, top);
         strokeLine(ink, left - 1, top + height * 0.52, left + wide + 1, top + height * 0.52, RULES.thin);
       }
     },

@@ -1,17 +1,18 @@
 /** The build sheet: every reading after work beside what was found, in the order the parts sit; kept for ever. */
 import { codeText } from '../kernel/codes.ts';
 import { type Block, beside, stack, text } from '../paper/block.ts';
+import { faceGrid } from '../paper/face-grid.ts';
 import type { Fonts } from '../paper/fonts.ts';
 import type { Rich } from '../paper/lines.ts';
 import { tag, verdictMark } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { heading, paragraph, ruledParagraph, signatures, titleBlock } from '../paper/parts.ts';
-import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
+import { leave, need, type Part, type Pen, place, twoColumns, widthOf } from '../paper/pen.ts';
 import { readingGrid, struckBlock } from '../paper/reading-grid.ts';
 import { type Ink, STYLES } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
 import type { BuildSheetPaper } from './contract/papers.ts';
-import type { Certified, FactTable, Figure, ReadingTable, Said } from './contract/reading-tables.ts';
+import type { Certified, FaceSurvey, FactTable, Figure, ReadingTable, Said } from './contract/reading-tables.ts';
 
 type Words = BuildSheetPaper['texts'][number];
 
@@ -36,7 +37,7 @@ export function drawBuildSheet(fonts: Fonts, paper: BuildSheetPaper): Promise<Ui
   drawBeside(pen, paper);
   if (paper.certified) drawGauges(pen, paper.certified);
   // Names and what they do not answer for stay on one page.
-  need(pen, 50 + text(pen, paper.disclaimer, STYLES.small, widthOf(pen)).height);
+  need(pen, 46 + text(pen, paper.disclaimer, STYLES.small, widthOf(pen)).height);
   signatures(
     pen,
     paper.signatures.map(({ label, written }) => ({ label, written })),
@@ -81,43 +82,58 @@ const saidOf = (notes: readonly Said[]): Rich =>
     words,
   ]);
 
-type Part = (pen: Pen) => void;
-
-/** Two side by side, row after row; beside a table that is left over stand the first words. */
 function drawBeside(pen: Pen, paper: BuildSheetPaper): void {
-  const facts = paper.facts.map(
-    (fact): Part =>
-      (at) =>
-        drawFacts(at, fact),
-  );
-  const words = paper.texts.map(
-    (one): Part =>
-      (at) =>
-        drawWords(at, one),
-  );
-  const first = facts.length % 2 === 0 ? 0 : 2;
-  const together = (parts: readonly Part[]): Part[] =>
-    parts.length === 0
-      ? []
-      : [
-          (at) => {
-            for (const part of parts) part(at);
-          },
-        ];
-  const parts = [...facts, ...together(words.slice(0, first)), ...words.slice(first)];
-  for (let index = 0; index < parts.length; index += 2) {
-    const [left, right] = parts.slice(index, index + 2);
-    columns(
-      pen,
-      0.5,
-      16,
-      (at) => left?.(at),
-      (at) => right?.(at),
-    );
-  }
+  const facts = paper.facts.map((fact): Part => ({ tall: tallOfFacts(fact), draw: (at) => drawFacts(at, fact) }));
+  twoColumns(pen, [
+    ...facts.slice(0, 1),
+    ...paper.faces.map((face) => ({ tall: tallOfFace(face), draw: (at: Pen) => drawFace(at, face) })),
+    ...facts.slice(1),
+    ...paper.texts.map((one) => ({ tall: tallOfWords(one), draw: (at: Pen) => drawWords(at, one) })),
+  ]);
 }
 
-const FIGURE = 76;
+/** Letters on a line of small print in half a page. */
+const LETTERS = 60;
+
+const linesOf = (words: string): number => Math.ceil(words.length / LETTERS);
+
+const tallOfFacts = ({ rows, notes }: FactTable): number =>
+  34 +
+  rows.reduce((sum, { small, after, found }) => sum + 19 + 11 * Math.max(linesOf(small), after || found ? 1 : 0), 0) +
+  11 * linesOf(notes.map(({ label, words }) => `${label} ${words}`).join(' '));
+
+const tallOfWords = ({ words, named = [] }: Words): number =>
+  24 + 13 * (linesOf(words) + named.reduce((sum, one) => sum + linesOf(`${one.label} ${one.words}`), 0));
+
+const FACE_ROW = 26;
+
+const tallOfFace = ({ rows, points, lines, said }: FaceSurvey): number =>
+  30 + (points.length > 0 ? rows * FACE_ROW + 38 : 0) + lines.length * 15 + 11 * linesOf(said);
+
+/** The relief of a face in figures, its straightedge lines, and what both come to. */
+function drawFace(pen: Pen, face: FaceSurvey): void {
+  const width = widthOf(pen);
+  const hasGrid = face.points.length > 0;
+  heading(pen, face.heading, hasGrid ? face.rows * FACE_ROW + 36 : 40);
+  if (hasGrid) {
+    place(pen, faceGrid(pen, face, width, FACE_ROW), 2);
+    const legend = `Front at the left; ${face.scale}. Filled triangle: touches the upper plane, open one: the lower.`;
+    paragraph(pen, legend, STYLES.small, 2);
+  }
+  if (face.lines.length > 0) {
+    table(pen, {
+      columns: [{ width: { share: 1 } }, { width: 150, align: 'end' }],
+      rows: face.lines.map(({ words, text: said }) => ({ cells: [words, said] })),
+      flush: true,
+      padY: 1.2,
+    });
+    leave(pen, 2);
+  }
+  paragraph(pen, face.said, STYLES.small, 2);
+  leave(pen, 6);
+}
+
+const FIGURE = 66;
 
 function drawFacts(pen: Pen, { heading: title, rows, notes }: FactTable): void {
   const hasFound = rows.some(({ found }) => found !== null);
@@ -141,7 +157,8 @@ function drawFacts(pen: Pen, { heading: title, rows, notes }: FactTable): void {
     padY: 2,
   });
   leave(pen, 2);
-  paragraph(pen, saidOf(notes), STYLES.small, 4);
+  paragraph(pen, saidOf(notes), STYLES.small, 2);
+  leave(pen, 6);
 }
 
 const wordsBlock = (ink: Ink, words: string, small: string, strong: boolean, width: number): Block =>

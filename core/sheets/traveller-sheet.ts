@@ -3,11 +3,12 @@ import { codeText } from '../kernel/codes.ts';
 import { type Block, beside, RULES, stack, strokeLine, strokeRect, text } from '../paper/block.ts';
 import { CODE_SIZES, code } from '../paper/code.ts';
 import { drawingBlock } from '../paper/drawing.ts';
+import { faceGrid } from '../paper/face-grid.ts';
 import type { Fonts } from '../paper/fonts.ts';
 import { bar, blank, tag } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
-import { paragraph, signatures } from '../paper/parts.ts';
-import { columns, leave, need, type Pen, place, widthOf } from '../paper/pen.ts';
+import { heading, paragraph, signatures } from '../paper/parts.ts';
+import { columns, leave, need, type Pen, place, twoColumns, widthOf } from '../paper/pen.ts';
 import { readingGrid } from '../paper/reading-grid.ts';
 import { type Ink, STYLES, type Style } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
@@ -210,33 +211,59 @@ function drawGrids(pen: Pen, grids: TravellerPaper['grids']): void {
   else leave(pen, 10);
   const words = 'Readings, places in the order they lie on the bench. Write them here and type them row by row.';
   paragraph(pen, words, STYLES.small, 4);
-  for (const grid of grids) {
-    if (grid.groups.length === 0) drawBoxes(pen, grid);
-    else {
-      const rows = grid.rows.map(({ label, limit, other }) => ({ label, values: [], limit, doubt: other }));
-      readingGrid(pen, { ...grid, rows }, GRID_ROW);
-    }
+  for (const grid of grids.filter(({ groups }) => groups.length > 0)) {
+    const rows = grid.rows.map(({ label, limit, other }) => ({ label, values: [], limit, doubt: other }));
+    readingGrid(pen, { ...grid, rows }, GRID_ROW);
+    if (grid.note) paragraph(pen, grid.note, STYLES.small, 2);
     leave(pen, 8);
   }
+  const once = grids.filter(({ groups }) => groups.length === 0);
+  twoColumns(
+    pen,
+    once.map((grid) => ({ tall: tallOf(grid), draw: (at) => drawOnce(at, grid) })),
+  );
 }
 
-/** Figures read once: a box for what was found and one for what stands after work. */
-function drawBoxes(pen: Pen, { heading, rows }: TravellerPaper['grids'][number]): void {
+type Blank = TravellerPaper['grids'][number];
+
+const tallOf = ({ rows, face, note = '' }: Blank): number =>
+  40 + rows.length * (GRID_ROW + 4) + (face ? face.rows * GRID_ROW + 40 : 0) + note.length / 5;
+
+/** Figures read once, or a face; half the page wide. */
+function drawOnce(pen: Pen, grid: Blank): void {
+  const { face } = grid;
+  if (face) {
+    const block = faceGrid(pen, face, widthOf(pen), GRID_ROW);
+    heading(pen, `${grid.heading}: dial grid, front at the left`, block.height + 4);
+    place(pen, block, 4);
+  }
+  if (grid.rows.length > 0) drawBoxes(pen, { ...grid, heading: face ? 'Thickest feeler, and where' : grid.heading });
+  if (grid.note) paragraph(pen, grid.note, STYLES.small, 2);
+  leave(pen, 8);
+}
+
+/** A box for what was found and one for what stands after work, the limit at the end. */
+function drawBoxes(pen: Pen, { heading: title, rows }: Blank): void {
   const limit = (words: string, other: string) => (width: number) =>
-    stack([
-      text(pen, [{ b: words }], STYLES.small, width),
-      ...(other === '' ? [] : [text(pen, other, STYLES.small, width)]),
-    ]);
+    stack([text(pen, [{ b: words }], READ, width), ...(other === '' ? [] : [text(pen, other, READ, width)])]);
+  const hasFound = rows.some(({ found = true }) => found);
+  const hasAfter = rows.some(({ after = true }) => after);
+  const hasLimit = rows.some((row) => row.limit !== '');
   table(pen, {
-    heading,
+    heading: title,
     columns: [
-      { title: '', width: { share: 1 }, style: STYLES.small },
-      { title: 'Found', width: 92 },
-      { title: 'After', width: 92 },
-      { title: 'Limit', width: 150 },
+      { title: '', width: { share: 1 }, style: READ },
+      ...(hasFound ? [{ title: 'Found', width: 52 }] : []),
+      ...(hasAfter ? [{ title: 'After', width: 52 }] : []),
+      ...(hasLimit ? [{ title: 'Limit', width: 88 }] : []),
     ],
     rows: rows.map(({ label, limit: chosen, other, found = true, after = true }) => ({
-      cells: [label, found ? '' : NO_BOX, after ? '' : NO_BOX, limit(chosen, other)],
+      cells: [
+        label,
+        ...(hasFound ? [found ? '' : NO_BOX] : []),
+        ...(hasAfter ? [after ? '' : NO_BOX] : []),
+        ...(hasLimit ? [limit(chosen, other)] : []),
+      ],
       height: GRID_ROW,
     })),
     ruled: true,

@@ -79,6 +79,24 @@ export const buildSheet: Omit<BuildSheetPaper, 'head'> = {
       notes: [{ label: 'Not known:', words: 'cam late by: sprocket pitch diameter not known.' }],
     },
   ],
+  faces: [
+    {
+      heading: 'Deck, as found',
+      sides: ['intake side', 'exhaust side'],
+      columns: 5,
+      rows: 3,
+      points: Array.from({ length: 15 }, (_, n) => ({
+        column: Math.floor(n / 3) + 1,
+        row: (n % 3) + 1,
+        text: String([31, 22, 30, 14, 8, 12, 3, 0, 5, 16, 9, 11, 30, 24, 31][n]),
+        share: ([31, 22, 30, 14, 8, 12, 3, 0, 5, 16, 9, 11, 30, 24, 31][n] ?? 0) / 31,
+        touches: n === 0 || n === 14 ? 'upper' : n === 7 ? 'lower' : null,
+      })),
+      scale: 'height above the lowest plane in tenths of a thou',
+      lines: [{ words: 'Along the middle', text: '0.003 in, middle' }],
+      said: 'Flatness 0.0031 in, pass. Two closest planes 0.0031 in, least squares 0.0034 in. Hollow: the middle is low.',
+    },
+  ],
   texts: [
     {
       heading: 'Done',

@@ -26,7 +26,7 @@ export function showDoubt(doubt: number, unit: UnitCode, digits = 2): string | n
 }
 
 /** What a person writes into a gauge's card. */
-const MOST_SIGNIFICANT = 4;
+const MOST_SIGNIFICANT = 3;
 
 const significant = (text: string): number => text.replace('.', '').replace(/^0+/, '').length;
 

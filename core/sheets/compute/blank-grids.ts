@@ -1,5 +1,6 @@
 /** Blank grids for a traveller's back: every place and row of the tables that the work of a casting will fill. */
 import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
+import { findBenchTable } from '../../catalogue/compute/bench-tables.ts';
 import type { Sheet, SheetRow } from '../../readings/compute/sheet-model.ts';
 import type { BlankGrid, BlankRow, SpotGroup } from '../contract/reading-tables.ts';
 import { bothOf } from './both-units.ts';
@@ -19,11 +20,14 @@ const MANY_POINTS = 10;
 export function blankGrids({ tables, wanted }: Blank): BlankGrid[] {
   const seen = new Set<string>();
   return tables.flatMap(({ sheet, table }) => {
-    const rows = sheet.rows.filter((row) => row.shown && !row.derived && !seen.has(row.key));
+    const shown = sheet.rows.filter((row) => row.shown && (row.derived || !seen.has(row.key)));
+    const rows = shown.filter(({ derived }) => !derived);
     // A computed figure that is wanted wants what it is computed from.
-    if (rows.length === 0 || !sheet.rows.some((row) => row.shown && wanted.has(row.quantity))) return [];
+    if (rows.length === 0 || !shown.some(({ quantity }) => wanted.has(quantity))) return [];
     for (const row of rows) seen.add(row.key);
-    return table.spotKind === null ? factGrids(sheet, rows) : [placeGrid(sheet, rows)];
+    const grids = table.spotKind === null ? factGrids(sheet, rows) : [placeGrid(sheet, rows)];
+    const note = (findBenchTable(table.code)?.notes ?? []).map((words) => `${sentence(words)}.`).join(' ');
+    return grids.map((grid, index) => ({ ...grid, ...(index === 0 && note !== '' && { note }) }));
   });
 }
 

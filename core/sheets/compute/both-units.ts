@@ -4,7 +4,7 @@ import { unitShape } from '../../kernel/measure-units.ts';
 import type { LimitShown } from '../../readings/compute/sheet-model.ts';
 
 export type Both = Readonly<{
-  /** `1.690 – 1.710 in`, `target 35.00 mm` without the word: `35.00 mm`. */
+  /** `1.690 – 1.710 in`, `target 35.00 mm`. */
   first: string;
   /** `42.93 – 43.43 mm`; empty where both systems use one unit. */
   second: string;
@@ -13,7 +13,7 @@ export type Both = Readonly<{
 /** A limit, or its target where it has no other figure. */
 export function bothUnits(limit: LimitShown): Both {
   const mark = unitShape(limit.unit).mark;
-  const text = limit.text === '' ? (limit.targetText ?? '') : limit.text;
+  const text = limit.text === '' ? `target ${limit.targetText ?? ''}` : limit.text;
   // A row in another unit than its limit says the unit already.
   const isMarked = mark !== '' && text.endsWith(mark);
   const first = isMarked ? text : [text, mark].filter(Boolean).join(mark === '°' ? '' : ' ');

@@ -4,20 +4,45 @@ import { otherUnit } from '../../kernel/measure-units.ts';
 import { showDoubt } from '../../readings/compute/doubt.ts';
 import type { Cell, Sheet, SheetRow } from '../../readings/compute/sheet-model.ts';
 import type { FactRow, FactTable, Figure } from '../contract/reading-tables.ts';
-import { firstRow, isEmphasised, isPrinted, isRead, type Measured, replacedIn, rowPairs } from './measured.ts';
+import { bothUnits } from './both-units.ts';
+import {
+  firstRow,
+  isEmphasised,
+  isMeasured,
+  isPrinted,
+  isRead,
+  type Measured,
+  replacedIn,
+  rowPairs,
+} from './measured.ts';
 import { type TableOptions, verdictWord } from './place-tables.ts';
-import { decisionNotes, limitWords, marksOf, missingNotes, otherNotes, sourceNotes } from './table-notes.ts';
+import { decisionNotes, marksOf, missingNotes, otherNotes, sourceNotes } from './table-notes.ts';
 import { list, sentence } from './words.ts';
 
-/** Every table of figures read once in which something is to be printed. A figure that two tables show is read once. */
+/** Every table of figures read once in which something is to be printed. A figure that two tables show is printed once. */
 export function factTables(measured: Measured, options: TableOptions): FactTable[] {
+  const tables = measured.sheets
+    .filter(({ table }) => table.spotKind === null)
+    .map((sheet) => ({ sheet, rows: factRows(measured, sheet) }))
+    .toSorted((a, b) => weightOf(a.rows) - weightOf(b.rows));
   const seen = new Set<string>();
-  return measured.sheets.flatMap((sheet) => {
-    if (sheet.table.spotKind !== null) return [];
-    const rows = sheet.rows.filter((row) => isPrinted(measured, row) && (row.derived || !seen.has(row.key)));
-    for (const row of rows) seen.add(row.key);
-    return rows.length === 0 ? [] : [factTable(measured, sheet, rows, options)];
+  return tables.flatMap(({ sheet, rows }) => {
+    const fresh = rows.filter(({ key }) => !seen.has(key));
+    for (const { key } of fresh) seen.add(key);
+    return fresh.length === 0 ? [] : [factTable(measured, sheet, fresh, options)];
   });
+}
+
+/** Both stages of a figure of which one was measured or follows from what was; data of the engine alone are left out. */
+const factRows = (measured: Measured, sheet: Sheet): SheetRow[] =>
+  rowPairs(sheet.rows.filter((row) => isPrinted(measured, row)))
+    .filter((pair) => pair.some((row) => isMeasured(measured.bare, sheet, row)))
+    .flat();
+
+/** What the builder checks again comes first, then what follows from other figures, then the record of the work. */
+function weightOf(rows: readonly SheetRow[]): number {
+  if (rows.some(isEmphasised)) return 0;
+  return rows.filter(({ derived }) => derived).length * 2 > rows.length ? 1 : 2;
 }
 
 function factTable(
@@ -26,10 +51,13 @@ function factTable(
   rows: readonly SheetRow[],
   { certified, said }: TableOptions,
 ): FactTable {
+  const pairs = rowPairs(rows);
+  const shared = sharedMarks(pairs);
   return {
     heading: sheet.table.words,
-    rows: rowPairs(rows).map((pair) => factRow(measured, sheet, pair, certified)),
+    rows: pairs.map((pair) => factRow(measured, sheet, pair, { certified, shared })),
     notes: [
+      ...shared.map((words, index) => ({ label: `${index + 1}`, words: `${words}.` })),
       ...sourceNotes(rows.filter(({ limits }) => limits.length > 0)),
       ...decisionNotes(measured, sheet, rows),
       ...missingNotes(sheet.rows),
@@ -38,7 +66,26 @@ function factTable(
   };
 }
 
-function factRow(measured: Measured, sheet: Sheet, pair: readonly SheetRow[], certified: boolean): FactRow {
+/** Small print of more than one row: said once, with a number. */
+function sharedMarks(pairs: readonly (readonly SheetRow[])[]): string[] {
+  const marks = pairs.flatMap(marksOfPair);
+  return [...new Set(marks.filter((mark, index) => marks.indexOf(mark) !== index))];
+}
+
+/** Each mark of a figure once. What is worked out says for both stages nearly the same: the last one speaks. */
+function marksOfPair(pair: readonly SheetRow[]): string[] {
+  const spoken = pair.every(({ derived }) => derived) ? pair.slice(-1) : pair;
+  return [...new Set(spoken.flatMap((row) => row.cells.flatMap((cell) => (isRead(cell) ? marksOf(cell) : []))))];
+}
+
+type FactOptions = Readonly<{ certified: boolean; shared: readonly string[] }>;
+
+function factRow(
+  measured: Measured,
+  sheet: Sheet,
+  pair: readonly SheetRow[],
+  { certified, shared }: FactOptions,
+): FactRow {
   const at = (stage: SheetRow['stage']) => pair.find((row) => row.stage === stage);
   const [found, after] = [at('before'), at('after')];
   const last = after ?? found;
@@ -48,20 +95,32 @@ function factRow(measured: Measured, sheet: Sheet, pair: readonly SheetRow[], ce
     return cell && isRead(cell) ? [`first run ${textOf(cell, row)}`] : [];
   });
   const point = last?.pointWords == null ? '' : `, ${last.pointWords}`;
-  const limits = [...new Set(pair.flatMap((row) => row.limits.map(limitWords)))];
-  const unit = last?.unitMark ? ` ${last.unitMark}` : '';
-  const marks = pair.flatMap((row) => row.cells.flatMap((cell) => (isRead(cell) ? marksOf(cell) : [])));
+  const limits = [...new Set(pair.flatMap((row) => row.limits.map((limit) => bothUnits(limit).first)))];
+  const marks = marksOfPair(pair);
+  const numbers = marks.flatMap((mark) => (shared.includes(mark) ? [shared.indexOf(mark) + 1] : []));
+  const own = marks.filter((mark) => !shared.includes(mark));
   const replaced = pair.flatMap((row) =>
     row.cells.flatMap((cell) => replacedIn(measured, cell).map(({ words }) => words)),
   );
   return {
     words: `${sentence(last?.words ?? '')}${point}`,
-    small: list([...limits.map((limit) => `limit ${limit}${unit}`), ...first, ...new Set(marks), ...replaced]),
+    small: list([
+      ...limits.map((limit) => (limit.startsWith('target') ? limit : `limit ${limit}`)),
+      ...first,
+      ...own,
+      ...replaced,
+      notesOf(numbers),
+    ]),
     found: figure(found),
     after: figure(after),
     ...(after && isEmphasised(after) && { strong: true }),
   };
 }
+
+const notesOf = (numbers: readonly number[]): string =>
+  numbers.length === 0
+    ? ''
+    : `${numbers.length === 1 ? 'note' : 'notes'} ${numbers.toSorted((a, b) => a - b).join(' ')}`;
 
 const textOf = (cell: Cell, row: SheetRow): string =>
   row.unit === null || cell.unit === null || cell.text.endsWith(row.unitMark)

@@ -23,6 +23,8 @@ export type Measuring = Readonly<{
 export type Measured = Measuring &
   Readonly<{
     bench: Bench;
+    /** The same casting as if nobody had read anything: what the catalogue alone can say. */
+    bare: Bench;
     /** Tables in which something was read, or that follow from readings. */
     sheets: readonly Sheet[];
     /** The same tables as the first run left them; empty where nothing was done again. */
@@ -43,6 +45,7 @@ export function openMeasured(measuring: Measuring): Measured {
   return {
     ...measuring,
     bench,
+    bare,
     sheets,
     first: new Map(first),
     later: new Map(facts.readings.flatMap((it) => (it.supersedes === null ? [] : [[it.supersedes, it]]))),
@@ -55,16 +58,17 @@ export const isRead = (cell: Cell | undefined): cell is Cell =>
   cell.text !== '' &&
   (cell.state === 'read' || cell.state === 'computed' || cell.state === 'not applicable');
 
-/** Somebody read something in it, or it follows from something read; what the catalogue alone could compute is no measuring. */
-function isUsed(sheet: Sheet, bare: Bench): boolean {
-  return sheet.rows.some((row) =>
-    row.cells.some((cell, index) => {
-      if (cell.state === 'read' || cell.earlier.length > 0) return true;
-      if (cell.state !== 'computed') return false;
-      const spot = bare.facts.spots.find(({ id }) => id === sheet.columns[index]?.spot) ?? null;
-      return bare.known(row.quantity, spot, row.point, row.stage)?.value !== cell.value;
-    }),
-  );
+/** Somebody read something in it, or it follows from something read. */
+const isUsed = (sheet: Sheet, bare: Bench): boolean => sheet.rows.some((row) => isMeasured(bare, sheet, row));
+
+/** Read, or worked out from readings: what the catalogue alone could compute is no measuring. */
+export function isMeasured(bare: Bench, sheet: Pick<Sheet, 'columns'>, row: SheetRow): boolean {
+  return row.cells.some((cell, index) => {
+    if (cell.state === 'read' || cell.state === 'not applicable' || cell.earlier.length > 0) return true;
+    if (cell.state !== 'computed') return false;
+    const spot = bare.facts.spots.find(({ id }) => id === sheet.columns[index]?.spot) ?? null;
+    return bare.known(row.quantity, spot, row.point, row.stage)?.value !== cell.value;
+  });
 }
 
 /** A figure that was replaced: its text, and why, by whom and when. */

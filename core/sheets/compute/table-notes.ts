@@ -1,4 +1,5 @@
 /** Small print under a table of readings: limits with their sources, what stands beside the figures, decisions, replaced figures. */
+import { findBenchTable } from '../../catalogue/compute/bench-tables.ts';
 import { FIT_WORDS } from '../../readings/compute/cells.ts';
 import type { Cell, LimitShown, Sheet, SheetRow } from '../../readings/compute/sheet-model.ts';
 import type { Said } from '../contract/reading-tables.ts';
@@ -74,18 +75,26 @@ export const decisionNotes = (measured: Measured, sheet: Sheet, rows: readonly S
     }),
   );
 
-/** Computed rows that cannot be said, each with what is missing. */
+/** Computed rows that cannot be said, by what is missing. */
 export function missingNotes(rows: readonly SheetRow[]): Said[] {
-  const missing = rows.flatMap((row) => {
+  const byReason = new Map<string, Set<string>>();
+  for (const row of rows) {
     const why = row.cells.flatMap((cell) => (cell.state === 'not measured' && cell.text === '' ? cell.marks : []));
-    return row.derived && row.shown && why.length > 0 ? [`${row.words}: ${list([...new Set(why)])}`] : [];
-  });
-  return missing.length === 0 ? [] : [{ label: 'Not known:', words: `${[...new Set(missing)].join('; ')}.` }];
+    if (!row.derived || !row.shown || why.length === 0) continue;
+    const reason = list([...new Set(why)]);
+    byReason.set(reason, (byReason.get(reason) ?? new Set()).add(row.words));
+  }
+  if (byReason.size === 0) return [];
+  const said = [...byReason].map(([reason, words]) => `${list([...words])} (${reason.replace(/^not known: /, '')})`);
+  return [{ label: 'Not known:', words: `${said.join('; ')}.` }];
 }
 
-/** Sentences of a sheet that no table before it has said. */
+/** Sentences of a sheet that no table before it has said. Cautions of the bench are for the bench. */
 export function otherNotes(sheet: Sheet, said: Set<string>): Said[] {
-  const fresh = sheet.notes.filter((note) => !said.has(note));
+  const cautions = new Set((findBenchTable(sheet.table.code)?.notes ?? []).map(bare));
+  const fresh = sheet.notes.filter((note) => !said.has(note) && !cautions.has(bare(note)));
   for (const note of fresh) said.add(note);
   return fresh.map((note) => ({ label: '', words: `${sentence(note).replace(/\.$/, '')}.` }));
 }
+
+const bare = (note: string): string => note.replace(/\.$/, '').toLowerCase();

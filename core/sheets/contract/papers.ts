@@ -3,7 +3,7 @@
  * paper and screen cannot differ.
  */
 import type { Drawing } from '../../drawing/shape.ts';
-import type { BlankGrid, Certified, FactTable, ReadingTable } from './reading-tables.ts';
+import type { BlankGrid, Certified, FaceSurvey, FactTable, ReadingTable } from './reading-tables.ts';
 
 /** What stands on every sheet. */
 export type PaperHead = Readonly<{
@@ -190,6 +190,7 @@ export type BuildSheetPaper = Readonly<{
   certified: Certified | null;
   tables: readonly ReadingTable[];
   facts: readonly FactTable[];
+  faces: readonly FaceSurvey[];
   texts: readonly Readonly<{ heading: string; words: string; named?: readonly Named[] }>[];
   signatures: readonly Readonly<{ label: string; written: string }>[];
   disclaimer: string;

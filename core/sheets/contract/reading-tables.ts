@@ -58,6 +58,34 @@ export type FactRow = Readonly<{
 
 export type FactTable = Readonly<{ heading: string; rows: readonly FactRow[]; notes: readonly Said[] }>;
 
+/** A face surveyed with a dial grid or a straightedge, seen from above, its front at the left. */
+export type FaceSurvey = Readonly<{
+  heading: string;
+  /** What lies along the upper and the lower edge. */
+  sides: readonly [string, string];
+  columns: number;
+  rows: number;
+  /** Empty when no grid was read, or too few points of it. */
+  points: readonly FacePoint[];
+  /** What the figures at the points are. */
+  scale: string;
+  /** Straightedge lines that were read. */
+  lines: readonly Readonly<{ words: string; text: string }>[];
+  said: string;
+}>;
+
+export type FacePoint = Readonly<{
+  /** From 1, from the front and from the upper edge. */
+  column: number;
+  row: number;
+  /** Height above the lowest plane. */
+  text: string;
+  /** The same as a share of the greatest, 0 to 1; null where nothing was read. */
+  share: number | null;
+  /** Which of the two closest planes the point decides. */
+  touches: 'upper' | 'lower' | null;
+}>;
+
 export type GaugeRow = Readonly<{
   name: string;
   kind: string;
@@ -77,6 +105,10 @@ export type BlankGrid = Readonly<{
   /** Empty for figures read once. */
   groups: readonly SpotGroup[];
   rows: readonly BlankRow[];
+  /** Cautions of this work. */
+  note?: string;
+  /** A face to write a dial grid on. */
+  face?: Pick<FaceSurvey, 'sides' | 'columns' | 'rows'>;
 }>;
 
 export type BlankRow = Readonly<{

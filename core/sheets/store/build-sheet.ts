@@ -2,6 +2,7 @@
 import { formatDayYear } from '../../kernel/format.ts';
 import type { CastingId } from '../../kernel/ids.ts';
 import { findText } from '../../shop/store.ts';
+import { faceSurveys } from '../compute/face-surveys.ts';
 import { factTables } from '../compute/fact-tables.ts';
 import { isPrinted } from '../compute/measured.ts';
 import { placeTables } from '../compute/place-tables.ts';
@@ -23,10 +24,10 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
   const measured = readMeasured(scene, casting);
   const certified = ticket.certified === 1;
   const options = { certified, said: new Set<string>() };
-  const printed = measured.sheets.map((sheet) => ({
-    ...sheet,
-    rows: sheet.rows.filter((row) => isPrinted(measured, row)),
-  }));
+  // A figure read once carries its unit itself.
+  const grids = measured.sheets
+    .filter(({ table }) => table.spotKind !== null)
+    .map((sheet) => ({ ...sheet, rows: sheet.rows.filter((row) => isPrinted(measured, row)) }));
   const done = readDone(scene, casting);
   const signed = readSignatures(scene, id);
   const gauges = readGauges(scene, id);
@@ -37,11 +38,12 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
     tag: tagOf(casting),
     casting: list([pieceWords(casting).toLowerCase(), metalWords(casting.material), ...identityLines(casting)]),
     finished: done.last === null ? 'not finished' : formatDayYear(scene.localDay(done.last)),
-    units: list(unitsOf(printed)) || '-',
+    units: list(unitsOf(grids)) || 'beside each figure',
     guard: measured.facts.guard ? GUARD_RULE : null,
     certified: certified ? { gauges } : null,
     tables: placeTables(measured, options),
     facts: factTables(measured, options),
+    faces: faceSurveys(measured.bench),
     texts: [
       { heading: 'Done', words: `${list(done.done) || 'nothing yet'}.` },
       {

@@ -1,9 +1,12 @@
 /** The blank grids on a traveller's back: what the live operations want, to be written by hand and typed row by row. */
 import type { OperationId } from '../../kernel/ids.ts';
+import { openBench } from '../../readings/compute/bench.ts';
+import { composeSheet } from '../../readings/compute/sheet.ts';
 import { blankGrids } from '../compute/blank-grids.ts';
+import { blankFaces } from '../compute/face-surveys.ts';
 import type { TravellerPaper } from '../contract/papers.ts';
 import type { PrintedCasting } from './castings.ts';
-import { readSheets } from './measured.ts';
+import { readTables } from './measured.ts';
 import type { Scene } from './scene.ts';
 
 type Want = Readonly<{ code: string; words: string /** Worked out from others. */; computed: boolean }>;
@@ -33,9 +36,15 @@ export function readWanted({ db }: Scene, operations: readonly OperationId[]): W
   );
 }
 
+/** Codes of all of them. */
+export const codesOf = (wanted: Wanted): ReadonlySet<string> =>
+  new Set([...wanted.values()].flatMap((all) => all.map(({ code }) => code)));
+
 /** Empty when nothing is measured in this work. */
 export function readGrids(scene: Scene, casting: PrintedCasting, wanted: Wanted): TravellerPaper['grids'] {
-  const codes = new Set([...wanted.values()].flatMap((all) => all.map(({ code }) => code)));
-  if (codes.size === 0) return [];
-  return blankGrids({ tables: readSheets(scene, casting), wanted: codes });
+  if (wanted.size === 0) return [];
+  const { facts, tables } = readTables(scene, casting);
+  const codes = codesOf(wanted);
+  const sheets = tables.map((table) => ({ table, sheet: composeSheet(facts, table) }));
+  return [...blankGrids({ tables: sheets, wanted: codes }), ...blankFaces(openBench(facts), codes)];
 }

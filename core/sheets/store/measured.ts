@@ -1,5 +1,4 @@
 /** Gathers a casting's measuring for paper. */
-import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
 import { isOnPaper } from '../../catalogue/compute/bench-tables.ts';
 import type { Moment } from '../../kernel/days.ts';
 import { formatDayYear } from '../../kernel/format.ts';
@@ -14,7 +13,7 @@ import type { PrintedCasting } from './castings.ts';
 import type { Scene } from './scene.ts';
 
 /** The tables that fit a casting: a table of places it has none of is left out. */
-function readTables({ db, today }: Scene, casting: PrintedCasting) {
+export function readTables({ db, today }: Scene, casting: PrintedCasting) {
   const facts = readFacts(db, casting.id, today);
   const tables = listTables(db, facts).filter(
     (table) =>
@@ -24,9 +23,9 @@ function readTables({ db, today }: Scene, casting: PrintedCasting) {
 }
 
 /** Every bench table of a casting, filled in. */
-export function readSheets(scene: Scene, casting: PrintedCasting): { sheet: Sheet; table: BenchTable }[] {
+export function readSheets(scene: Scene, casting: PrintedCasting): Sheet[] {
   const { facts, tables } = readTables(scene, casting);
-  return tables.map((table) => ({ table, sheet: composeSheet(facts, table) }));
+  return tables.map((table) => composeSheet(facts, table));
 }
 
 /** What was measured on a casting, with everything replaced and the first run of what was done again. */

@@ -29,25 +29,35 @@ const FIRST = [
   'piston-clearance',
   'main-size',
 ];
-const rankOf = (quantity: string): number => (FIRST.includes(quantity) ? FIRST.indexOf(quantity) : FIRST.length);
+/** Then what the work wants to know, then the rest. */
+function rankOf(quantity: string, wanted: ReadonlySet<string>): number {
+  if (FIRST.includes(quantity)) return FIRST.indexOf(quantity);
+  return wanted.has(quantity) ? FIRST.length : FIRST.length + 1;
+}
 
-/** One row a quantity that has a limit, the source of all last. */
-export function readSpec(scene: Scene, casting: PrintedCasting): Spec[] {
-  const rows = readSheets(scene, casting).flatMap(({ sheet }) => sheet.rows.filter((row) => row.limits.length > 0));
+/**
+ * One row a quantity that has a limit, the source of all last: data of this casting and engine, and what the work wants to
+ * know. Other defaults of the shop stay on the bench screen.
+ */
+export function readSpec(scene: Scene, casting: PrintedCasting, wanted: ReadonlySet<string>): Spec[] {
+  const rows = readSheets(scene, casting).flatMap((sheet) => {
+    const isWork = sheet.rows.some((row) => row.shown && wanted.has(row.quantity));
+    return sheet.rows.filter((row) => row.limits.some(({ forWhat }) => isWork || forWhat !== 'shop'));
+  });
   const seen = new Set<string>();
   const once = rows.filter((row) => {
     const known = seen.has(row.quantity);
     seen.add(row.quantity);
     return !known;
   });
-  once.sort((a, b) => rankOf(a.quantity) - rankOf(b.quantity));
-  const shown = once.slice(0, MOST_ROWS).map(specOf);
-  const limits = once.flatMap((row) => row.limits);
+  once.sort((a, b) => rankOf(a.quantity, wanted) - rankOf(b.quantity, wanted));
+  const shown = once.slice(0, MOST_ROWS);
+  const limits = shown.flatMap((row) => row.limits);
   if (limits.length === 0) return [{ label: 'Sizes', chosen: 'no limit known', other: 'ask a lead before cutting' }];
   const sources = [...new Set(limits.map(({ source }) => source))];
   const unchecked = limits.some(({ checked }) => !checked) ? ', not checked by a second person' : '';
   const more = once.length > MOST_ROWS ? `, ${once.length - MOST_ROWS} more on the bench screen` : '';
-  return [...shown, { label: 'From', chosen: '', other: `${sources.join('; ')}${unchecked}${more}` }];
+  return [...shown.map(specOf), { label: 'From', chosen: '', other: `${sources.join('; ')}${unchecked}${more}` }];
 }
 
 function specOf(row: SheetRow): Spec {

@@ -26,7 +26,7 @@ import {
   tagOf,
 } from './castings.ts';
 import { drawPrinted } from './drawing.ts';
-import { readGrids, readWanted } from './grid.ts';
+import { codesOf, readGrids, readWanted } from './grid.ts';
 import { readTicketPeople } from './people.ts';
 import type { Scene } from './scene.ts';
 import { readSpec } from './spec.ts';
@@ -56,7 +56,7 @@ export function readTraveller(scene: Scene, id: CastingId): Draft {
     about: `${identityLines(casting).join('. ')}.`,
     drawing: drawPrinted(db, casting, marks),
     marks: marks.map((mark) => ({ no: mark.no, words: benchWords(mark) })),
-    spec: readSpec(scene, casting),
+    spec: readSpec(scene, casting, codesOf(wanted)),
     warnings: warningsOf(scene, casting, ticket),
     operations: operations.map((now, index) => ({
       ...operationOf(scene, facts, now, index),
