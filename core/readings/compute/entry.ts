@@ -9,6 +9,7 @@ import { showTyped, withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import type { Bench } from './bench.ts';
 import type { CellPlace } from './cells.ts';
+import { dialDoubt } from './deck-doubt.ts';
 import type { Reading, ReadingKind } from './model.ts';
 import { entryRuleOf, rowDecimals } from './row-units.ts';
 import { readStack } from './shims.ts';
@@ -43,7 +44,7 @@ export function readEntry(bench: Bench, place: CellPlace, text: string, unit: Un
   return {
     read,
     becomes: becomesOf(text, read),
-    doubt: doubtOf(read, expectedAt(bench, place)),
+    doubt: quantity.countsSteps ? dialDoubt(bench, place, read) : doubtOf(read, expectedAt(bench, place)),
     keep: { ...kept, kind: 'number', mark: quantity.compared ? 'compared' : kept.mark },
   };
 }
