@@ -101,8 +101,9 @@ function rowOf(bench: Bench, row: RowAsked, places: readonly Placed[], system: '
 
 /** A row that this engine cannot have is no empty row. What somebody read of it is shown all the same. */
 function arises(bench: Bench, { code, onlyFor }: Quantity): boolean {
-  const { casting, engine, pair, readings } = bench.facts;
-  const known = { ...casting, layout: engine?.layout ?? null, hasPair: pair.length > 0 };
+  const { casting, engine, pair, readings, spots } = bench.facts;
+  const hasBanks = spots.some((spot) => spot.kind === 'deck_corner' && spot.bank !== 'none');
+  const known = { ...casting, layout: engine?.layout ?? null, hasPair: pair.length > 0, hasBanks };
   return applies(onlyFor, known) || readings.some((reading) => reading.quantity === code);
 }
 

@@ -32,7 +32,7 @@ export const DECK_TABLES: readonly BenchTable[] = [
       before('deck-spread'),
       before('bank-difference'),
       hiddenBefore('stroke'),
-      before('rod-length'),
+      hiddenBefore('rod-length'),
       before('compression-height'),
       before('stack'),
       before('deck-clearance'),

@@ -14,8 +14,13 @@ export const DECK_HEIGHT: readonly Quantity[] = [
   quantity('deck-removed', 'taken off here', { ...corner, derived: 'deck-removed' }),
   quantity('deck-lowest', 'lowest corner', { fine: true, ...tall, derived: 'deck-lowest' }),
   quantity('deck-spread', 'corners of a bank differ by', { fine: true, over: 'too much', derived: 'deck-spread' }),
-  quantity('bank-difference', 'banks differ by', { fine: true, over: 'too much', derived: 'bank-difference' }),
-  quantity('compression-height', 'piston, pin to crown', { ...fine, optional: true, ...tall }),
+  quantity('bank-difference', 'banks differ by', {
+    fine: true,
+    onlyFor: 'two banks',
+    over: 'too much',
+    derived: 'bank-difference',
+  }),
+  quantity('compression-height', 'piston pin to crown', { ...fine, optional: true, ...tall }),
   quantity('stack', 'throw, rod and piston', { fine: true, ...tall, derived: 'stack' }),
   quantity('deck-clearance', 'piston below the deck', {
     ...fine,

@@ -13,7 +13,7 @@ import {
 } from '../geometry/cylinder-volume.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import type { Spot } from '../model.ts';
-import { dataOf, type Figure, figureOf, meanOf, valueAt } from './engine-data.ts';
+import { dataOf, type Figure, figureOf, meanOf, notKnown, valueAt } from './engine-data.ts';
 import { difference, type Formula, largest, range } from './formula.ts';
 import { sayLength } from './say.ts';
 
@@ -182,7 +182,7 @@ function forRatio(look: Look): Known | null {
   if (read) return read;
   const before =
     valueAt(look, 'chamber-mean', 'before') ?? figureOf(look.targetKnown('chamber-volume', 'chamber from the sheet'));
-  if (look.place.stage === 'before' || !before) return before ?? unknown('chamber volume not known: fill the chambers');
+  if (look.place.stage === 'before' || !before) return before ?? notKnown(['chamber volume']);
   if (look.facts.casting.kind !== 'head') return before;
   const by = look.value('chamber-change', { stage: 'after' });
   const changed = figureOf(by);

@@ -9,13 +9,16 @@ import { clearanceFor, pistonDown, ratioOf } from '../geometry/compression.ts';
 import { depthOfLayer, discVolume, ringVolume } from '../geometry/cylinder-volume.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import {
+  because,
   boreOf,
   changingAt,
-  condensed,
   dataOf,
   type Figure,
   figureOf,
+  inShort,
   missing,
+  notKnown,
+  overall,
   strokeOf,
   valueAt,
 } from './engine-data.ts';
@@ -24,8 +27,6 @@ import { sayLength } from './say.ts';
 
 const HALF_TURN = measureOf('180', 'deg');
 const MEASURE_AGAIN = measureOf('0.030', 'in');
-
-const wanted = (names: readonly string[]): Known => unknown(`not known: ${names.join(', ')}`);
 
 function disc(diameter: Figure, height: Figure, marks: readonly string[] = []): Figure | null {
   const { volume, perDiameter, perHeight } = discVolume(diameter.value, height.value);
@@ -43,7 +44,7 @@ function disc(diameter: Figure, height: Figure, marks: readonly string[] = []): 
 
 function swept(look: Look): Known | null {
   const [bore, stroke] = [boreOf(look), strokeOf(look)];
-  return bore && stroke ? disc(bore, stroke) : wanted(missing({ bore, stroke }));
+  return bore && stroke ? disc(bore, stroke) : notKnown(missing({ bore, stroke }));
 }
 
 function displacement(look: Look): Known | null {
@@ -60,7 +61,7 @@ function gasket(look: Look): Known | null {
   const thickness = changingAt(look, 'gasket-thickness', 'gasket thickness');
   if (bore && thickness) return disc(bore, thickness);
   const sheet = look.targetKnown('gasket-volume', 'gasket volume from the sheet');
-  return sheet ?? wanted(missing({ 'gasket bore': bore, 'gasket thickness': thickness }));
+  return sheet ?? notKnown(missing({ 'gasket bore': bore, 'gasket thickness': thickness }));
 }
 
 /** Gasket of this stage: where nothing is known of the new one it is as the old one, which is said. */
@@ -91,7 +92,7 @@ function aroundChamber(look: Look): Known {
   const gasketHere = figureOf(gasketAt(look));
   const deck = valueAt(look, 'deck-clearance');
   if (!bore || !deck || !crownHere || !gasketHere) {
-    return wanted(
+    return notKnown(
       missing({
         bore,
         'gasket bore and thickness, or its cc': gasketHere,
@@ -100,7 +101,7 @@ function aroundChamber(look: Look): Known {
       }),
     );
   }
-  const room = disc(bore, deck);
+  const room = disc(bore, overall(deck));
   const land = figureOf(look.either('crevice-volume'));
   const sum = gasketHere.value + (room?.value ?? 0) + crownHere.value + (land?.value ?? 0);
   return made([gasketHere, room, crownHere, land], sum, land ? [] : ['room round the top land left out']);
@@ -109,25 +110,13 @@ function aroundChamber(look: Look): Known {
 function clearance(look: Look): Known | null {
   const chamber = look.value('chamber-for-ratio');
   const around = aroundChamber(look);
-  if (chamber?.value == null || around.value === null) {
-    return unknown(
-      [
-        ...new Set([
-          ...(chamber?.value == null ? (chamber?.marks ?? []) : []),
-          ...(around.value === null ? around.marks : []),
-        ]),
-      ].join('; '),
-    );
-  }
+  if (chamber?.value == null || around.value === null) return because(chamber, around);
   return made([chamber, around], chamber.value + around.value);
 }
 
 function ratio(look: Look): Known | null {
   const [all, above] = [look.value('swept-volume'), look.value('clearance-volume')];
-  if (all?.value == null || above?.value == null) {
-    const why = [all, above].flatMap((it) => (it?.value == null ? (it?.marks ?? []) : []));
-    return unknown([...new Set(why)].join('; '));
-  }
+  if (all?.value == null || above?.value == null) return because(all, above);
   return ratioKnown(all, above, all.value) ?? unknown('nothing left above the piston: look at the figures again');
 }
 
@@ -209,22 +198,15 @@ function closingRatio(look: Look): Known | null {
   return ratioKnown(all, above, volume, late ? ['cam late by the cut counted in'] : []);
 }
 
-const withShortPrint =
-  (formula: Formula): Formula =>
-  (look) => {
-    const known = formula(look);
-    return known && condensed(known);
-  };
-
 export const COMPRESSION_FORMULAS: Readonly<Record<string, Formula>> = {
-  'swept-volume': withShortPrint(swept),
-  displacement: withShortPrint(displacement),
-  'gasket-volume': withShortPrint(gasket),
-  'crevice-volume': withShortPrint(crevice),
-  'clearance-volume': withShortPrint(clearance),
-  'compression-ratio': withShortPrint(ratio),
+  'swept-volume': inShort(swept),
+  displacement: inShort(displacement),
+  'gasket-volume': inShort(gasket),
+  'crevice-volume': inShort(crevice),
+  'clearance-volume': inShort(clearance),
+  'compression-ratio': inShort(ratio),
   'ratio-change': ratioChange,
-  'chamber-wanted': withShortPrint(chamberWanted),
-  'cut-for-ratio': withShortPrint(cutForRatio),
-  'closing-ratio': withShortPrint(closingRatio),
+  'chamber-wanted': inShort(chamberWanted),
+  'cut-for-ratio': inShort(cutForRatio),
+  'closing-ratio': inShort(closingRatio),
 };

@@ -8,7 +8,18 @@ import type { Stage } from '../../../catalogue/compute/bench-table.ts';
 import { divideRounded } from '../../../kernel/units.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import type { Spot } from '../model.ts';
-import { changingAt, dataOf, type Figure, figureOf, missing, strokeOf, valueAt } from './engine-data.ts';
+import {
+  changingAt,
+  dataOf,
+  type Figure,
+  figureOf,
+  inShort,
+  missing,
+  notKnown,
+  overall,
+  strokeOf,
+  valueAt,
+} from './engine-data.ts';
 import { difference, type Formula, largest, range } from './formula.ts';
 import { sayLength } from './say.ts';
 
@@ -67,7 +78,7 @@ const ownLowest = (look: Look): Figure | null =>
 function stack(look: Look): Known | null {
   const [stroke, rod, piston] = [strokeOf(look), dataOf(look, 'rod-length'), dataOf(look, 'compression-height')];
   if (!stroke || !rod || !piston) {
-    return unknown(`not known: ${missing({ stroke, 'rod length': rod, 'piston, pin to crown': piston }).join(', ')}`);
+    return notKnown(missing({ stroke, 'rod length': rod, 'piston pin to crown': piston }));
   }
   const half = divideRounded(BigInt(stroke.value), 2n);
   return madeBy(
@@ -98,11 +109,11 @@ function blockClearance(look: Look): Known | null {
   if (look.place.stage === 'after') return afterCut(look, valueAt(look, 'block-cut', 'before'));
   const highest = valueAt(look, 'highest-piston');
   if (highest) return { ...made([highest], -highest.value), marks: ['by the highest piston'] };
-  return fromSheet(look) ?? (low ? look.either('stack') : unknown('deck height or stack not known'));
+  return fromSheet(look) ?? (low ? look.either('stack') : notKnown(['deck height', 'stack']));
 }
 
 function headClearance(look: Look): Known | null {
-  if (look.place.stage === 'before') return fromSheet(look) ?? unknown('piston below the deck not known');
+  if (look.place.stage === 'before') return fromSheet(look) ?? notKnown(['piston below the deck']);
   return afterCut(look, figureOf(look.either('block-deck-cut')));
 }
 
@@ -112,7 +123,8 @@ const fromSheet = (look: Look) => look.targetKnown('deck-clearance', 'piston bel
 function afterCut(look: Look, cut: Figure | null): Known | null {
   const found = valueAt(look, 'deck-clearance', 'before');
   if (!found) return look.value('deck-clearance', { stage: 'before' });
-  return made([found, cut], found.value - (cut?.value ?? 0), cut ? [] : ['no deck cut entered']);
+  const known = made([overall(found), cut && overall(cut)], found.value - (cut?.value ?? 0));
+  return cut ? known : { ...known, marks: [...known.marks, 'no deck cut entered'] };
 }
 
 /** Cut at the lowest corner that leaves the wanted clearance; below zero where the deck is too low already. */
@@ -121,8 +133,7 @@ function cutWanted(look: Look): Known | null {
   if (!low || !goal) return null;
   if (!stands) return look.either('stack');
   const cut = low.value - stands.value - goal.value;
-  const known = made([low, stands], cut, cut < 0 ? ['the deck is too low already: a thicker gasket'] : []);
-  return known;
+  return made([overall(low), stands], cut, cut < 0 ? ['the deck is too low already: a thicker gasket'] : []);
 }
 
 /** What the whole deck needs to clean up: typed, else as far as it is not flat. */
@@ -172,9 +183,8 @@ function cornerCut(look: Look): Known | null {
 function pistonToHead(look: Look): Known | null {
   if (look.facts.casting.fuel === 'diesel') return unknown('diesel: the highest piston chooses the gasket');
   const [deck, gasket] = [valueAt(look, 'deck-clearance'), changingAt(look, 'gasket-thickness', 'gasket thickness')];
-  if (!deck || !gasket)
-    return unknown(`not known: ${missing({ 'piston below the deck': deck, 'gasket thickness': gasket }).join(', ')}`);
-  return made([deck, gasket], deck.value + gasket.value, ['usual with steel rods: 0.035 to 0.045 in']);
+  if (!deck || !gasket) return notKnown(missing({ 'piston below the deck': deck, 'gasket thickness': gasket }));
+  return made([overall(deck), gasket], deck.value + gasket.value, ['usual with steel rods: 0.035 to 0.045 in']);
 }
 
 function highest(look: Look): Known | null {
@@ -213,13 +223,13 @@ export const DECK_FORMULAS: Readonly<Record<string, Formula>> = {
   'corner-cut': cornerCut,
   'deck-removed': (look) =>
     difference(look.value('deck-height', { stage: 'before' }), look.value('deck-height', { stage: 'after' })),
-  stack,
-  'deck-clearance': clearance,
-  'block-cut-wanted': cutWanted,
+  stack: inShort(stack),
+  'deck-clearance': inShort(clearance),
+  'block-cut-wanted': inShort(cutWanted),
   'block-clean-up': cleanUp,
   'block-cut': cutToMake,
   'deck-finished': finishedHeight,
-  'piston-to-head': pistonToHead,
+  'piston-to-head': inShort(pistonToHead),
   'highest-piston': highest,
   'gasket-for-pistons': gasketForPistons,
 };

@@ -5,7 +5,7 @@
 import { camRetard } from '../geometry/cam-timing.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import { sinkOfValve } from './chambers.ts';
-import { dataOf, type Figure, figureOf, meanOf, valueAt } from './engine-data.ts';
+import { dataOf, type Figure, figureOf, meanOf, overall, valueAt } from './engine-data.ts';
 import type { Formula } from './formula.ts';
 import { sayLength } from './say.ts';
 
@@ -32,7 +32,7 @@ function ownCut(look: Look): Figure | null {
   if (look.facts.casting.kind === 'head') return valueAt(look, 'head-cut', 'after');
   const removed = meanOf(look.all('deck-removed', { stage: 'after' }).map((it) => it.known));
   const plan = valueAt(look, 'block-cut', 'before');
-  return removed ?? (plan && figureOf({ ...made([plan], plan.value, [NOT_CUT]), planned: true }));
+  return removed ?? (plan && figureOf({ ...made([overall(plan)], plan.value, [NOT_CUT]), planned: true }));
 }
 
 /** Old gasket less new one; null when the same or nothing is known of both. */

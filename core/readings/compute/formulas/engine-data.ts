@@ -4,7 +4,7 @@
  */
 import type { Stage } from '../../../catalogue/compute/bench-table.ts';
 import { divideRounded } from '../../../kernel/units.ts';
-import { fromSheet, type Known, type Look, madeBy } from '../look.ts';
+import { fromSheet, type Known, type Look, madeBy, unknown } from '../look.ts';
 
 /** A figure with a value; null for what is not known, even where it tells why. */
 export type Figure = Known & Readonly<{ value: number }>;
@@ -23,7 +23,7 @@ export const dataOf = (look: Look, quantity: string): Figure | null => figureOf(
 const WORDS_OF_SHEET = 'from the sheet';
 
 /** Many figures of a sheet in one line of small print: `from the sheet: gasket bore, gasket thickness, piston dish`. */
-export function condensed<K extends Known>(known: K): K {
+function condensed<K extends Known>(known: K): K {
   const named = known.marks.filter((mark) => mark.endsWith(` ${WORDS_OF_SHEET}`));
   const lists = known.marks.filter((mark) => mark.startsWith(`${WORDS_OF_SHEET}: `));
   if (named.length + lists.length < 2) return known;
@@ -89,6 +89,35 @@ export function meanOf(known: readonly Known[], ...marks: readonly string[]): Fi
     ),
   );
 }
+
+/** Without what is said of each bank or corner: it belongs to the deck and not to what is reckoned from it. */
+export const overall = (found: Figure): Figure => ({
+  ...found,
+  marks: found.marks.filter((mark) => !OF_A_PART.test(mark)),
+});
+const OF_A_PART = /^(left bank|right bank|corner) /;
+
+const NOT_KNOWN = 'not known: ';
+
+/** Why something that needs all of these cannot be said: what is missing is named once, in one sentence. */
+export function because(...parts: readonly (Known | null)[]): Known {
+  const marks = parts.flatMap((it) => (it !== null && it.value === null ? it.marks : []));
+  const names = marks.flatMap((mark) => (mark.startsWith(NOT_KNOWN) ? mark.slice(NOT_KNOWN.length).split('; ') : []));
+  const others = marks.filter((mark) => !mark.startsWith(NOT_KNOWN));
+  const named = names.length === 0 ? [] : [`${NOT_KNOWN}${[...new Set(names)].join('; ')}`];
+  return { ...unknown(''), marks: [...new Set([...named, ...others])] };
+}
+
+/** @param names what is missing, as it is called in a sentence */
+export const notKnown = (names: readonly string[]): Known => unknown(`${NOT_KNOWN}${names.join('; ')}`);
+
+/** A formula whose small print names the sheets once. */
+export const inShort =
+  (formula: (look: Look) => Known | null) =>
+  (look: Look): Known | null => {
+    const known = formula(look);
+    return known && condensed(known);
+  };
 
 /** What is named in a sentence when it is missing. */
 export const missing = (wanted: Readonly<Record<string, Known | null>>): string[] =>

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { type Applied, applies, ONLY_FOR, type OnlyFor } from '#core/catalogue/compute/applies.ts';
 
-const PUSHROD_FOUR: Applied = { layout: 'inline', camLayout: 'ohv', fuel: 'petrol', hasPair: false };
+const PUSHROD_FOUR: Applied = { layout: 'inline', camLayout: 'ohv', fuel: 'petrol', hasPair: false, hasBanks: false };
 const of = (more: Partial<Applied>) => ONLY_FOR.filter((it) => applies(it, { ...PUSHROD_FOUR, ...more }));
 
 describe('applies', () => {
   it.each<[string, Partial<Applied>, OnlyFor[]]>([
     ['a pushrod four', {}, ['pushrods', 'petrol']],
     ['a pushrod V eight', { layout: 'v', hasPair: true }, ['v engine', 'pushrods', 'pair', 'petrol']],
+    ['the block of a V', { layout: 'v', hasBanks: true }, ['v engine', 'two banks', 'pushrods', 'petrol']],
     ['a twin-cam four', { camLayout: 'dohc' }, ['overhead cam', 'petrol']],
     ['a diesel', { fuel: 'diesel' }, ['pushrods', 'diesel']],
     ['a side-valve four', { camLayout: 'side' }, ['petrol']],

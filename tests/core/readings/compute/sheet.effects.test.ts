@@ -79,7 +79,7 @@ describe('composeSheet: what a cut changes', () => {
     const nobody = sheetOf('effects', headBench({ engine: null, limits: [], readings: CUT }));
 
     expect(nobody.marks('intake-face-cut')).toContain('engine not known');
-    expect(nobody.marks('compression-ratio')).toContain('bore, stroke');
+    expect(nobody.marks('compression-ratio')).toContain('not known: bore; stroke;');
   });
 
   it('compression: a ratio asked for stands beside the cut that makes it', () => {

@@ -44,7 +44,9 @@ describe('DECK_FORMULAS: stack and clearance', () => {
     expect(figure(bench, 'stack', 'in', 'before')).toBe(9.2);
     expect(figure(bench, 'deck-clearance', 'in', 'before')).toBe(0.02);
     expect(figure(bench, 'corner-clearance', 'in', 'before', CORNERS[2])).toBe(0.023);
-    expect(marks(bench, 'deck-clearance', 'before')).toContain('rod length from the sheet');
+    expect(marks(bench, 'deck-clearance', 'before')).toBe(
+      'from the sheet: stroke of the engine, rod length, piston pin to crown',
+    );
   });
 
   it('reference case web-compression-height (a public page, weak): 9.025 - 1.75 - 6.0 - 0.025 is 1.25', () => {
@@ -71,7 +73,7 @@ describe('DECK_FORMULAS: stack and clearance', () => {
   it('names what the stack lacks', () => {
     const bench = blockBench({ spots: CORNERS, limits: [], engine: null, readings: FOUND });
 
-    expect(marks(bench, 'stack', 'before')).toBe('not known: stroke, rod length, piston, pin to crown');
+    expect(marks(bench, 'stack', 'before')).toBe('not known: stroke; rod length; piston pin to crown');
     expect(knownOf(bench, 'deck-clearance', 'before')?.value).toBeNull();
   });
 
@@ -198,6 +200,21 @@ describe('DECK_FORMULAS: how much to cut', () => {
     expect(figure(bench, 'deck-finished', 'in', 'before')).toBe(9.21);
     expect(marks(bench, 'block-cut', 'before')).toContain('left bank .0100 in, right bank .0140 in');
     expect(figure(bench, 'corner-cut', 'in', 'before', BANKS[4])).toBe(0.015);
+  });
+
+  it('what is reckoned from a deck does not repeat each of its banks', () => {
+    const bench = blockBench({
+      spots: BANKS,
+      limits: STACK,
+      readings: [
+        ...heights('before', BANKS, '9.220', '9.221', '9.220', '9.222', '9.225', '9.224', '9.2245', '9.2275'),
+        CLEAN,
+        wanted('0.010'),
+      ],
+    });
+
+    expect(marks(bench, 'piston-to-head', 'before')).not.toContain('bank');
+    expect(marks(bench, 'head-drop')).not.toContain('bank');
   });
 
   it('a planned cut already tells clearance, drop and manifold; a measured one goes before it', () => {
