@@ -122,7 +122,7 @@ export const FIT_TABLES: readonly BenchTable[] = [
     rows: [
       before('sleeve-hole'),
       before('sleeve-od'),
-      after('sleeve-interference'),
+      after('sleeve-fit'),
       hiddenAfter('sleeve-heat'),
       hiddenAfter('sleeve-fit-hot'),
       hiddenAfter('sleeve-tightest'),

@@ -63,4 +63,15 @@ const tablesOf = (kind: Kind): BenchTable[] => {
   ];
 };
 
-export const LEAK_TABLES: readonly BenchTable[] = [...tablesOf('head'), ...tablesOf('block')];
+/** A crankshaft's check opens with its journals; how it was searched for cracks stands beside them. */
+const CRANK: BenchTable = {
+  code: 'crank-magnet',
+  words: 'Magnet check',
+  castingKind: 'crank',
+  spotKind: null,
+  operation: null,
+  notes: MAGNET,
+  rows: [after('magnet-method'), after('magnet-directions')],
+};
+
+export const LEAK_TABLES: readonly BenchTable[] = [...tablesOf('head'), ...tablesOf('block'), CRANK];

@@ -12,7 +12,16 @@ const apart = { fine: true, over: 'too far apart' } as const;
 
 export const BLOCK: readonly Quantity[] = [
   quantity('sleeve-od', 'sleeve outside', { ...cylinder, ...fine }),
-  quantity('sleeve-fit', 'sleeve fit', { ...cylinder, ...gap, signed: true }),
+  // From the two sizes; typed where only the fit was taken.
+  quantity('sleeve-fit', 'sleeve fit', {
+    ...cylinder,
+    ...gap,
+    signed: true,
+    over: 'too tight',
+    under: 'too loose',
+    derived: 'sleeve-fit',
+    orTyped: true,
+  }),
   quantity('ledge-place', 'ledge depth', { ...cylinder, ...fine, ...deep, points: ROUND_A_LINER }),
   quantity('counterbore-ledge', 'ledge depth, shallowest', {
     ...cylinder,

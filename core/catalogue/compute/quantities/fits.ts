@@ -85,7 +85,6 @@ export const FITS: readonly Quantity[] = [
   }),
   ...chosen('sleeve', 'sleeve'),
   quantity('sleeve-hole', 'hole for sleeve', { ...cylinder, ...fine }),
-  quantity('sleeve-interference', 'sleeve fit from sizes', { ...cylinder, ...fit, derived: 'sleeve-interference' }),
   ...dropIn('sleeve', 'sleeve', cylinder),
   quantity('plug-hole', 'hole for core plug', fine),
   quantity('plug-od', 'core plug', fine),

@@ -22,7 +22,7 @@ export const FIT_LIMITS: readonly ShopLimit[] = [
     'shop default, common practice (published: one engine maker’s data for a 9.5 mm guide)',
   ),
   read(
-    limit('sleeve-interference', 'after', '0.0005', '0.0030', 'in'),
+    limit('sleeve-fit', 'after', '0.0005', '0.0030', 'in'),
     'from memory',
     'shop default, common practice, from memory: dry sleeve in iron, thin wall at most 0.002',
   ),

@@ -161,7 +161,7 @@ export const FIT_FORMULAS: Readonly<Record<string, Formula>> = {
   ...partFormulas(INSERT),
   ...partFormulas(GUIDE),
   ...partFormulas(SLEEVE),
-  'sleeve-interference': (look) => difference(look.either('sleeve-od'), look.either('sleeve-hole')),
+  'sleeve-fit': (look) => difference(look.either('sleeve-od'), look.either('sleeve-hole')),
   'plug-interference': (look) => difference(look.either('plug-od'), look.either('plug-hole')),
   'counterbore-wanted': (look) => holeWanted(look, 'insert-od', 'insert-interference'),
   'guide-hole-wanted': (look) => holeWanted(look, 'guide-od', 'guide-interference'),

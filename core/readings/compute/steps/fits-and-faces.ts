@@ -25,7 +25,7 @@ const rough: Steps = {
 export const FIT_AND_FACE_STEPS: Readonly<Record<string, Steps>> = {
   'insert-interference': fit,
   'guide-interference': fit,
-  'sleeve-interference': fit,
+  'sleeve-fit': fit,
   'plug-interference': { over: [COLD, 'Right plug for this hole?'], under: [COLD, 'Next size of plug.'] },
   'insert-fit-hot': { under: ['It drops out hot: next oversize, or a seat metal that grows more.'] },
   'guide-fit-hot': { under: ['It works loose hot: next oversize guide.'] },

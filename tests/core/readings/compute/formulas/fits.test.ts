@@ -193,7 +193,10 @@ describe('FIT_FORMULAS', () => {
       ['sleeve-od', '4.1265', 'in'],
     ];
 
-    expect(at(sleeve, 'sleeve-interference', { spot: cylinder })?.value).toBe(inch('0.0015'));
+    expect(at(sleeve, 'sleeve-fit', { spot: cylinder })?.value).toBe(inch('0.0015'));
+    expect(at([...sleeve, ['sleeve-fit', '0.0018', 'in']], 'sleeve-fit', { spot: cylinder })?.value).toBe(
+      inch('0.0018'),
+    );
     const facts = castingWith([
       ['plug-hole', '1.5000', 'in'],
       ['plug-od', '1.5080', 'in'],

@@ -31,7 +31,7 @@ describe('straightnessOf', () => {
       20,
     ],
     ['a straight line however it leans', evenly(5, 12, 19, 26), 0],
-  ] as const)('%s: %#, exact mathematics', (_, points, wanted) => {
+  ] as const)('%s (exact mathematics)', (_, points, wanted) => {
     expect(width(points)).toBe(wanted);
   });
 
