@@ -21,6 +21,7 @@ export const catalogue = implement(catalogueContract, {
     run(input, { db }) {
       const tally = bringIn(db, input);
       if (input.quantities || input.operations.length > 0) bringInBenchTables(db);
+      if (input.quantities) castings.bringInPorts(db);
       return {
         output: tally,
         activity: [

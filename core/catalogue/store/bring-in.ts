@@ -3,7 +3,7 @@
 import type { ReadDb, WriteDb } from '../../db/query.ts';
 import { flag } from '../../kernel/flag.ts';
 import type { CatalogueEntries } from '../contract/entries.ts';
-import { insertCastingType, insertEngine } from './castings.ts';
+import { hasPorts, insertCastingType, insertEngine } from './castings.ts';
 import { findIdByCode, getIdByCode } from './codes.ts';
 import { bringInQuantities, isMeasuringCurrent } from './measuring.ts';
 import { insertOperation, insertRule } from './operations.ts';
@@ -171,6 +171,6 @@ export function isBroughtIn(db: ReadDb, entries: CatalogueEntries): boolean {
   return (
     lists.every(([table, list]) => list.every(({ code }) => findIdByCode(db, table, code) !== undefined)) &&
     entries.rules.every((rule) => rules.has(ruleKey(rule))) &&
-    (!entries.quantities || isMeasuringCurrent(db))
+    (!entries.quantities || (isMeasuringCurrent(db) && hasPorts(db)))
   );
 }

@@ -5,7 +5,14 @@ import type { ReadDb, WriteDb } from '../../db/query.ts';
 import { notFound } from '../../kernel/errors.ts';
 import { flag } from '../../kernel/flag.ts';
 import type { CastingTypeId, EngineTypeId } from '../../kernel/ids.ts';
-import { type ArrivalEntry, type CastingTypeEntryOf, COUNT_NAMES, type EngineEntry } from '../contract/entries.ts';
+import { missingPorts } from '../compute/spots.ts';
+import {
+  type ArrivalEntry,
+  type CastingTypeEntryOf,
+  COUNT_NAMES,
+  type EngineEntry,
+  type SpotEntry,
+} from '../contract/entries.ts';
 import { getIdByCode } from './codes.ts';
 
 export const insertEngine = (db: WriteDb, e: z.output<typeof EngineEntry>): EngineTypeId =>
@@ -46,9 +53,15 @@ export function insertCastingType(db: WriteDb, t: CastingTypeEntryOf): CastingTy
     heavy_diesel: flag(t.heavyDiesel),
     water_jacket: flag(t.waterJacket),
   });
-  for (const s of t.spots) {
+  insertSpots(db, id, t.spots);
+  insertArrival(db, id, t.arrival);
+  return id;
+}
+
+function insertSpots(db: WriteDb, type: CastingTypeId, spots: readonly z.output<typeof SpotEntry>[]): void {
+  for (const s of spots) {
     db.add('spot', {
-      casting_type_id: id,
+      casting_type_id: type,
       kind: s.kind,
       label: s.label,
       bench_order: s.benchOrder,
@@ -58,8 +71,21 @@ export function insertCastingType(db: WriteDb, t: CastingTypeEntryOf): CastingTy
       side: s.side,
     });
   }
-  insertArrival(db, id, t.arrival);
-  return id;
+}
+
+/** Ports that heads lack which were described before ports were known, by casting type. */
+const listPortsLacking = (db: ReadDb) =>
+  db
+    .all(db.q.selectFrom('casting_type').select('id').where('kind', '=', 'head').orderBy('id'))
+    .map(({ id }) => ({ id, ports: missingPorts(listSpots(db, id)) }))
+    .filter(({ ports }) => ports.length > 0);
+
+/** Whether every head with valves has ports to test. */
+export const hasPorts = (db: ReadDb): boolean => listPortsLacking(db).length === 0;
+
+/** Give heads that were described before ports were known one for each cylinder and side. */
+export function bringInPorts(db: WriteDb): void {
+  for (const { id, ports } of listPortsLacking(db)) insertSpots(db, id, ports);
 }
 
 export function insertArrival(db: WriteDb, type: CastingTypeId, items: readonly z.output<typeof ArrivalEntry>[]): void {

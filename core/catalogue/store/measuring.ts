@@ -93,6 +93,21 @@ export function bringInBenchTables(db: WriteDb): void {
     const id = findIdByCode(db, 'bench_table', table.code) ?? addTable(db, table);
     bringInRows(db, id, table);
   }
+  releaseOldTables(db);
+}
+
+/** A table that the program no longer has keeps its rows, and leaves its operation to the one that has it now. */
+function releaseOldTables(db: WriteDb): void {
+  const now = new Map(BENCH_TABLES.map(({ code, operation }) => [code, operation]));
+  const taken = new Set(now.values());
+  const rows = db.all(
+    db.q
+      .selectFrom('bench_table as t')
+      .innerJoin('operation_kind as k', 'k.id', 't.operation_kind_id')
+      .select(['t.id', 't.code', 'k.code as operation']),
+  );
+  for (const { id, code, operation } of rows)
+    if (!now.has(code) && taken.has(operation)) db.set('bench_table', id, { operation_kind_id: null });
 }
 
 const addTable = (db: WriteDb, { code, words, castingKind, spotKind, operation }: BenchTable): Id<'bench_table'> =>

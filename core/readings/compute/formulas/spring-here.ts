@@ -87,18 +87,18 @@ function lineOf(look: Look, which: Which): Line | null {
   );
 }
 
+/** Something of an inner spring is known: one load, read or printed. */
 const knowsInner = (look: Look): boolean =>
-  testedPoints(look, 'inner').length > 0 || printedLoad(look, 'inner-load-1') !== null;
+  printedLoad(look, 'inner-load-1') !== null ||
+  (['inner-load-1', 'inner-load-2'] as const).some((it) => look.value(it, { stage: 'after' }) !== null);
 
 /** @returns null when nothing of the spring is known. */
 export function springHere(look: Look): SpringHere | SpringMissing | null {
   const outer = lineOf(look, 'spring');
   if (!outer) return null;
-  const inner = knowsInner(look) ? lineOf(look, 'inner') : null;
-  if (!inner)
-    return knowsInner(look)
-      ? { missing: 'the inner spring wants two loads at two heights' }
-      : { outer: outer.spring, inner: null, marks: outer.marks };
+  if (!knowsInner(look)) return { outer: outer.spring, inner: null, marks: outer.marks };
+  const inner = lineOf(look, 'inner');
+  if (!inner) return { missing: 'the inner spring wants two loads at two heights' };
   if (outer.spring.tested && !inner.spring.tested)
     return { outer: outer.spring, inner: null, marks: [...outer.marks, 'tested as a pair'] };
   const step = look.figure('inner-step')?.value ?? null;
