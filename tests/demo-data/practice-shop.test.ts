@@ -64,7 +64,9 @@ describe('makePracticeShop', () => {
         'SELECT count(*) AS n FROM ticket WHERE id NOT IN (SELECT ticket_id FROM activity WHERE ticket_id IS NOT NULL)',
       ),
     ).toBe(0);
-    expect(count("SELECT count(*) AS n FROM activity WHERE came_from NOT IN ('practice shop', 'first run', 'the program')")).toBe(0);
+    expect(
+      count("SELECT count(*) AS n FROM activity WHERE came_from NOT IN ('practice shop', 'first run', 'the program')"),
+    ).toBe(0);
   });
 
   it('has a list for every word the counter needs, and each agrees with the facts', () => {
