@@ -22,6 +22,14 @@ const rough: Steps = {
   under: ['Coarser feed: a soft gasket does not hold on glass.', 'Never rough it by hand with a disc.'],
 };
 
+const camLine: Steps = {
+  over: [
+    'Caps in their places, torqued, faces clean? Read it once more.',
+    'Deck and cam line both bowed: straighten first.',
+    'Deck straight: hone or bore the line, before the last cut of the deck.',
+  ],
+};
+
 export const FIT_AND_FACE_STEPS: Readonly<Record<string, Steps>> = {
   'insert-interference': fit,
   'guide-interference': fit,
@@ -37,13 +45,8 @@ export const FIT_AND_FACE_STEPS: Readonly<Record<string, Steps>> = {
   'insert-heat-most': heat,
   'guide-heat': heat,
   'guide-heat-most': heat,
-  'cam-line': {
-    over: [
-      'Caps in their places, torqued, faces clean? Read it once more.',
-      'Deck and cam line both bowed: straighten first.',
-      'Deck straight: hone or bore the line, before the last cut of the deck.',
-    ],
-  },
+  'cam-line': camLine,
+  'cam-line-here': camLine,
   'cam-bore-round': { over: ['Cap swapped or turned round?', 'Hone the line.'] },
   'cam-bore-clearance': {
     over: ['Measure the camshaft’s journal where it runs.', 'Bore for bearings or another head: ask the lead.'],
