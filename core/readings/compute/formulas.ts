@@ -22,6 +22,7 @@ import { LINER_FORMULAS } from './formulas/liners.ts';
 import { MAIN_FORMULAS } from './formulas/mains.ts';
 import { MANIFOLD_FORMULAS } from './formulas/manifold.ts';
 import { PORT_FORMULAS } from './formulas/ports.ts';
+import { PROTRUSION_FORMULAS } from './formulas/protrusion.ts';
 import { SEAT_FORMULAS } from './formulas/seats.ts';
 import { SPRING_FORMULAS } from './formulas/springs.ts';
 import { SURFACE_FORMULAS } from './formulas/surfaces.ts';
@@ -53,4 +54,5 @@ export const FORMULAS: Readonly<Record<string, Formula>> = {
   ...EFFECT_FORMULAS,
   ...MANIFOLD_FORMULAS,
   ...DECK_FORMULAS,
+  ...PROTRUSION_FORMULAS,
 };
