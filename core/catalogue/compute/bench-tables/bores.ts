@@ -45,7 +45,7 @@ export const BORE_TABLES: readonly BenchTable[] = [
     words: 'Pistons and boring',
     castingKind: 'block',
     spotKind: null,
-    operation: 'bore-cylinder',
+    operation: null,
     rows: [
       ...OVERSIZES.map(({ code }) => before('piston-offered', code)),
       before('hone-allowance'),

@@ -10,7 +10,7 @@ export const CRANK_TABLES: readonly BenchTable[] = [
     words: 'Journals',
     castingKind: 'crank',
     spotKind: 'journal',
-    operation: null,
+    operation: 'crank-check',
     rows: [
       ...FOUR.map((point) => before('journal-place', point)),
       before('journal-size'),
@@ -37,5 +37,13 @@ export const CRANK_TABLES: readonly BenchTable[] = [
       hiddenAfter('pin-journal'),
       hiddenAfter('rod-clearance'),
     ],
+  },
+  {
+    code: 'rods',
+    words: 'Rods',
+    castingKind: 'rod_set',
+    spotKind: null,
+    operation: 'rod-resize',
+    rows: [after('rod-big-end'), after('rod-length'), after('small-end-size')],
   },
 ];

@@ -9,7 +9,7 @@ export const LINER_TABLES: readonly BenchTable[] = [
     words: 'Liners',
     castingKind: 'block',
     spotKind: 'cylinder',
-    operation: null,
+    operation: 'liner-counterbore',
     rows: [
       ...ROUND.map((point) => hiddenBefore('ledge-place', point)),
       before('counterbore-ledge'),
@@ -17,6 +17,8 @@ export const LINER_TABLES: readonly BenchTable[] = [
       before('liner-flange'),
       hiddenBefore('liner-shim'),
       before('liner-would-stand'),
+      hiddenAfter('counterbore-ledge'),
+      hiddenAfter('liner-would-stand'),
       ...ROUND.map((point) => after('liner-place', point)),
       after('liner-protrusion'),
       hiddenAfter('liner-level'),

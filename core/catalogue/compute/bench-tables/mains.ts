@@ -53,7 +53,7 @@ export const MAIN_TABLES: readonly BenchTable[] = [
     words: 'Cam tunnel',
     castingKind: 'block',
     spotKind: 'cam_journal',
-    operation: null,
+    operation: 'cam-bearing-fit',
     rows: [
       before('cam-tunnel-size'),
       after('cam-bearing-sizes'),
@@ -63,5 +63,13 @@ export const MAIN_TABLES: readonly BenchTable[] = [
       hiddenAfter('cam-height'),
       hiddenAfter('cam-tunnel-line'),
     ],
+  },
+  {
+    code: 'lifters',
+    words: 'Lifter bores',
+    castingKind: 'block',
+    spotKind: 'lifter',
+    operation: 'lifter-bore',
+    rows: [before('lifter-bore-size'), after('lifter-bore-size')],
   },
 ];
