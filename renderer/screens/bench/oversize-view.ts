@@ -51,7 +51,7 @@ export function oversizeMark(verdict: OversizeVerdict): Mark {
     case 'too close to call':
       return 'close';
     case 'fail':
-      return verdict.words === 'bore too big' ? 'over' : 'under';
+      return verdict.direction === 'over' ? 'over' : 'under';
     case 'no limit known':
       return 'no-limit';
     case 'not measured':

@@ -80,10 +80,14 @@ function pointLabel(sheet: Sheet, row: SheetRow, above: SheetRow | undefined, st
   const { place, axis } = pointParts(sheet, row);
   const goesOn = above?.quantity === row.quantity && above.pointWords !== null;
   const sameAxis = goesOn && pointParts(sheet, above).axis === axis;
-  const point = sameAxis || axis === '' ? place : `${axis}, ${place}`;
+  const only = sheet.rows.every((one) => !one.shown || !isAlike(one, row) || pointParts(sheet, one).axis === axis);
+  const point = sameAxis || only || axis === '' ? place : `${axis}, ${place}`;
   const named = goesOn || sheet.table.words.toLowerCase().includes(row.words) ? '' : `${row.words} `;
   return { label: `${named}${point}${stage}`, full, starts: above !== undefined && !sameAxis };
 }
+
+/** Another point of the same quantity. */
+const isAlike = (one: SheetRow, row: SheetRow): boolean => one.quantity === row.quantity && one.pointWords !== null;
 
 /**
  * `thrust, top` or `top, along the rocker`: the place and the axis it is read on. Which of the two is the axis is seen from the

@@ -6,7 +6,7 @@ import { useOutboxState } from '../../../client/use-outbox.ts';
 import type { Preview } from '../bench-casting.ts';
 import type { Fresh } from '../reading-view.ts';
 
-type Seen = Omit<Fresh, 'waiting'>;
+type Seen = Omit<Fresh, 'waiting'> & Readonly<{ typed: string }>;
 
 export type FreshFigures = Readonly<{
   /** By place. */
@@ -22,7 +22,7 @@ export function useFresh(sheet: Sheet): FreshFigures {
     (place: string, text: string, preview: Preview | undefined) =>
       setSeen((before) => {
         const shown = preview?.cell?.text || text;
-        const one = { text: shown, cell: preview?.cell ?? null, column: preview?.column ?? null };
+        const one = { typed: text, text: shown, cell: preview?.cell ?? null, column: preview?.column ?? null };
         return new Map(before).set(place, one);
       }),
     [],
@@ -38,11 +38,15 @@ export function useFresh(sheet: Sheet): FreshFigures {
 /** What waits on this tablet by its last entry, and what was kept a moment ago. A refused figure is asked about instead. */
 export function freshOf(entries: readonly Entry[], seen: ReadonlyMap<string, Seen>): ReadonlyMap<string, Fresh> {
   const refused = new Set(entries.filter((entry) => entry.refused).map((entry) => entry.place));
-  const kept = [...seen].filter(([place]) => !refused.has(place));
-  const fresh = new Map<string, Fresh>(kept.map(([place, one]) => [place, { ...one, waiting: false }]));
+  const fresh = new Map<string, Fresh>();
+  for (const [place, { typed: _, ...judged }] of seen) {
+    if (!refused.has(place)) fresh.set(place, { ...judged, waiting: false });
+  }
   for (const { place, shown, refused: no } of entries) {
     if (no) continue;
-    fresh.set(place, { cell: null, column: null, text: shown, ...seen.get(place), waiting: true });
+    const one = seen.get(place);
+    const judged = one?.typed === shown ? one : { text: shown, cell: null, column: null };
+    fresh.set(place, { text: judged.text, cell: judged.cell, column: judged.column, waiting: true });
   }
   return fresh;
 }

@@ -42,7 +42,7 @@ export function TablePicture({
 }
 
 /** Room of the picture beside the choices, on a wide tablet and on a small one. */
-const ROOM = { wide: 1030, small: 776 } as const;
+const ROOM = { wide: 1030, small: 806 } as const;
 
 function Row({ spot, row, groups }: { spot: Spot; row: Picture['row']; groups: readonly ReadingGroup[] }) {
   const room = useRoom();
@@ -86,7 +86,7 @@ function Bore({ spot, picture }: { spot: Spot; picture: Picture }) {
         unit={row.unitMark}
         label={`${column.words}, ${picture.words}`}
       />
-      <dl className={css.facts}>
+      <dl className={css.facts} aria-label={`Figures of ${column.words}`}>
         <div>
           <dt>{column.words}</dt>
           <dd className={css.place}>{column.label}</dd>
