@@ -26,8 +26,8 @@ export const NO_FEELER_SHOWS = 12_700;
 
 const STEPS: Readonly<Record<PatternWord, readonly string[]>> = {
   flat: [],
-  hollow: ['Read the cam line of an overhead cam head before it is bent or cut.'],
-  crowned: ['Lift the straightedge: does it rock on a burr or on dirt?', 'Read the cam line of an overhead cam head.'],
+  hollow: [],
+  crowned: ['Lift the straightedge: does it rock on a burr or on dirt?'],
   twisted: ['Clamped or standing on four points? Read it again on three.'],
   'low corner': ['Wear, corrosion or an old hand-held grinder: look before cutting.'],
   step: ['A worn land or an edge of an old cut: run a nail over it.'],

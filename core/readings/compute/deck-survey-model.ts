@@ -201,8 +201,10 @@ export type StageSurvey = Readonly<{
   span: JudgedFigure;
   pattern: Pattern | null;
   cut: CutPlan | null;
-  /** Said above everything: straighten first, measure cam line. Most urgent first. */
+  /** Said above everything: straighten first, measure cam line, surface it. Most urgent first. */
   advice: readonly string[];
+  /** Bench table to read before anybody decides: `cam-line` of a bowed overhead cam head; null: nothing is missing. */
+  measureFirst: string | null;
 }>;
 
 /** How the grid is laid out. Length or width is null while nobody typed it and the sheet does not say; spans need both. */

@@ -16,8 +16,8 @@ import {
 import { showValue, withMark } from '../../kernel/measure-show.ts';
 import { type UnitCode, unitShape } from '../../kernel/measure-units.ts';
 import type { Bench } from './bench.ts';
-import { type Bow, bowAdvice } from './bow.ts';
 import { cellAt } from './cells.ts';
+import { adviceOf } from './deck-advice.ts';
 import { cutPlanOf } from './deck-cut.ts';
 import { fieldsOf } from './deck-fields.ts';
 import { figureOf, judgedOf } from './deck-figures.ts';
@@ -27,13 +27,11 @@ import { patternOfGrid, patternOfLines } from './deck-pattern.ts';
 import { planesOf } from './deck-planes.ts';
 import { spanAt } from './deck-sections.ts';
 import type {
-  CutPlan,
   DeckSurvey,
   FaceListed,
   GridPlanes,
   GridPoint,
   JudgedFigure,
-  Pattern,
   StageSurvey,
   StraightedgeLine,
 } from './deck-survey-model.ts';
@@ -144,7 +142,7 @@ function stageOf(asked: Asked): StageSurvey {
     span: judged(of.span),
     pattern,
     cut,
-    advice: adviceOf(asked, flatness, cut, pattern),
+    ...adviceOf(asked, { flatness, cut, pattern }),
   };
 }
 
@@ -229,34 +227,6 @@ function readWords({ bench, face, grid, stage }: Asked): string {
   const names = bench.facts.tools.filter((tool) => used.includes(tool.id)).map((tool) => tool.name);
   const few = grid.points.length > 0 && grid.points.length < FEWEST_POINTS ? [TOO_FEW] : [];
   return [readOf(grid), ...few, ...names].join(', ');
-}
-
-const asBow = (name: string): Bow => (name === 'fail' ? 'bowed' : name === 'pass' ? 'straight' : 'not read');
-
-/** The cam line as it was read last; deck and cam line decide together whether a head is bent straight or cut. */
-function camLine(bench: Bench): Bow {
-  const stage = bench.known('cam-line', null, null, 'after')?.value == null ? 'before' : 'after';
-  return asBow(bench.verdict('cam-line', stage, null, bench.known('cam-line', null, null, stage)).name);
-}
-
-function adviceOf(
-  { bench, face }: Asked,
-  flatness: JudgedFigure,
-  cut: CutPlan | null,
-  pattern: Pattern | null,
-): string[] {
-  const { camLayout, kind } = bench.facts.casting;
-  const isOhcDeck = kind === 'head' && face.code === 'deck' && (camLayout === 'sohc' || camLayout === 'dohc');
-  const bend = isOhcDeck ? bowAdvice(asBow(flatness.verdict.name), camLine(bench)) : null;
-  const ways = cut?.ways ?? [];
-  const isTooThin = ways.length > 0 && ways.every((it) => it.left?.verdict.name === 'fail');
-  const isTooMuch = ways.length > 0 && ways.every((it) => it.total?.verdict.name === 'fail');
-  return [
-    ...(bend === null ? [] : [bend]),
-    ...(isTooThin ? ['Every way of levelling leaves less than the least allowed: do not cut, ask the lead.'] : []),
-    ...(isTooMuch ? ['Every way of levelling takes off more in all than is allowed: do not cut, ask the lead.'] : []),
-    ...(flatness.verdict.name === 'fail' ? (pattern?.steps ?? []) : []),
-  ];
 }
 
 /** Overdue gauges that this face was read with. Warns, never blocks. */

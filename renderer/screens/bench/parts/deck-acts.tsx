@@ -11,14 +11,14 @@ import { EMPTY, type Finding } from '../finding.ts';
 /** Codes of the catalogue's findings. */
 const NOT_FLAT = 'deck-not-flat';
 const TOO_THIN = 'at-minimum-thickness';
-const CAM_LINE = 'cam-line';
 
 export function DeckActs({ bench, survey, stage }: { bench: BenchCasting; survey: DeckSurvey; stage: StageSurvey }) {
   const found = useAppQuery('operations/list-findings', {}).data?.findings ?? [];
   const best = stage.cut?.ways[0];
   const code = best?.left?.verdict.name === 'fail' ? TOO_THIN : NOT_FLAT;
   const kind = stage.flatness.verdict.name === 'fail' ? found.find((one) => one.code === code) : undefined;
-  const measures = stage.advice.length > 0 && bench.tables.some((table) => table.code === CAM_LINE);
+  const { measureFirst } = stage;
+  const measures = measureFirst !== null && bench.tables.some((table) => table.code === measureFirst);
   if (!kind && !measures) return null;
 
   /** The finding is written down as far as it is known; the person looks at it there and keeps it. */
@@ -29,7 +29,7 @@ export function DeckActs({ bench, survey, stage }: { bench: BenchCasting; survey
   }
   return (
     <>
-      {measures && <Button href={tableAddress(bench.tag, CAM_LINE)}>Measure cam line</Button>}
+      {measures && <Button href={tableAddress(bench.tag, measureFirst)}>Measure cam line</Button>}
       {kind && (
         <GoButton wide onPress={() => report(kind.id)}>
           {askWords(kind)}

@@ -2,14 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { StageSurvey } from '#core/readings/compute/deck-survey-model.ts';
 import { limitOf, readingOf, toolOf } from '#tests/kit/bench-facts.ts';
-import {
-  DECK,
-  gridReadings,
-  HEAD_LIMITS,
-  headFacts,
-  survey,
-  workedReadings,
-} from '#tests/kit/face-facts.ts';
+import { DECK, gridReadings, HEAD_LIMITS, headFacts, survey, workedReadings } from '#tests/kit/face-facts.ts';
 import { WORKED_GRID } from '#tests/kit/flatness-cases.ts';
 
 const asRead = (readings: ReturnType<typeof workedReadings>, more: Parameters<typeof headFacts>[0] = {}): StageSurvey =>
@@ -190,18 +183,6 @@ describe('surveyOf', () => {
     expect(asRead(gridReadings(DECK, grid, { tool: tool.id }), { tools: [tool], guard: true }).flatness.word).toBe(
       'too close',
     );
-  });
-
-  it('asks for the cam line before an overhead cam head is bent, and bends where both are bowed (common practice)', () => {
-    const cam = (typed: string) => readingOf('cam-line', typed, 'in', { stage: 'before' });
-    const limits = [...HEAD_LIMITS, limitOf('cam-line', 'in', { stage: 'before', high: '0.0020' })];
-    const advice = (more: Parameters<typeof headFacts>[0], ...readings: ReturnType<typeof cam>[]) =>
-      asRead([...workedReadings(), ...readings], { limits, ...more }).advice[0];
-
-    expect(advice({})).toMatch(/Measure cam line before/);
-    expect(advice({}, cam('0.0050'))).toMatch(/straighten before surfacing/);
-    expect(advice({}, cam('0.0010'))).toMatch(/do not bend/);
-    expect(advice({ camLayout: 'ohv' }, cam('0.0050'))).not.toMatch(/bend|straighten/);
   });
 
   it('reads a metric head in micrometres', () => {
