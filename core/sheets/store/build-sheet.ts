@@ -6,6 +6,7 @@ import { faceSurveys } from '../compute/face-surveys.ts';
 import { factTables } from '../compute/fact-tables.ts';
 import { isPrinted } from '../compute/measured.ts';
 import { placeTables } from '../compute/place-tables.ts';
+import { recordTable } from '../compute/record-table.ts';
 import { GUARD_RULE } from '../compute/table-notes.ts';
 import { list } from '../compute/words.ts';
 import type { BuildSheetPaper } from '../contract/papers.ts';
@@ -42,7 +43,7 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
     guard: measured.facts.guard ? GUARD_RULE : null,
     certified: certified ? { gauges } : null,
     tables: placeTables(measured, options),
-    facts: factTables(measured, options),
+    facts: [...factTables(measured, options), ...recordTable(measured)],
     faces: faceSurveys(measured.bench),
     texts: [
       { heading: 'Done', words: `${list(done.done) || 'nothing yet'}.` },
