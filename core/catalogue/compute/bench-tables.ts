@@ -32,5 +32,13 @@ export const BENCH_TABLES: readonly BenchTable[] = [
 /** Whether a table is printed and frozen by a signature; one that the shop added itself is. */
 export const isOnPaper = (code: string): boolean => findBenchTable(code)?.offPaper !== true;
 
+const quantitiesOf = (tables: readonly BenchTable[]): ReadonlySet<string> =>
+  new Set(tables.flatMap((table) => table.rows.map((row) => row.quantity)));
+const ON_PAPER = quantitiesOf(BENCH_TABLES.filter((table) => table.offPaper !== true));
+const OFF_PAPER = quantitiesOf(BENCH_TABLES.filter((table) => table.offPaper === true));
+
+/** The shop's own, such as the data of a lift: stands in tables kept off paper and in no other. */
+export const isShopOnly = (quantity: string): boolean => OFF_PAPER.has(quantity) && !ON_PAPER.has(quantity);
+
 /** A bench table by its code; undefined when there is none. */
 export const findBenchTable = (code: string): BenchTable | undefined => BENCH_TABLES.find((it) => it.code === code);

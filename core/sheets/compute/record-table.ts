@@ -1,4 +1,5 @@
 /** What was recorded outside every table of a casting: counts, results, words. One line each, so that nothing kept is lost. */
+import { isShopOnly } from '../../catalogue/compute/bench-tables.ts';
 import { FACES, faceQuantities } from '../../catalogue/compute/faces.ts';
 import { withMark } from '../../kernel/measure-show.ts';
 import { cellAt } from '../../readings/compute/cells.ts';
@@ -20,7 +21,8 @@ export function recordTable(measured: Measured): FactTable[] {
     tables.flatMap(({ rows }) => rows.map((row) => `${row.quantity}|${row.point ?? ''}|${row.stage}`)),
   );
   const outside = facts.readings.filter(
-    ({ quantity, point, stage }) => !OF_SURVEYS.has(quantity) && !inTables.has(`${quantity}|${point ?? ''}|${stage}`),
+    ({ quantity, point, stage }) =>
+      !OF_SURVEYS.has(quantity) && !isShopOnly(quantity) && !inTables.has(`${quantity}|${point ?? ''}|${stage}`),
   );
   const rows = [...Map.groupBy(outside, cellKey).values()].flatMap(([first]) =>
     first ? recordRow(measured, first) : [],

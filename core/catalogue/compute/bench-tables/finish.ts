@@ -24,12 +24,24 @@ const finishTable = (
     hiddenAfter('finish-expected'),
     after('finish-cut-off'),
     after('finish-evaluation'),
-    hiddenAfter('cutter-feed'),
+  ],
+});
+
+/** What the cutter should leave: for whoever sets the machine, and on no paper of a customer. */
+const cutterTable = (code: string, castingKind: BenchTable['castingKind'], operation: string): BenchTable => ({
+  code,
+  words: 'Cutter',
+  castingKind,
+  spotKind: null,
+  operation,
+  offPaper: true,
+  rows: [
+    after('cutter-feed'),
     hiddenAfter('cutter-table-feed'),
     hiddenAfter('cutter-turns'),
-    hiddenAfter('cutter-nose'),
-    hiddenAfter('cutter-ra'),
-    hiddenAfter('cutter-peak'),
+    after('cutter-nose'),
+    after('cutter-ra'),
+    after('cutter-peak'),
   ],
 });
 
@@ -37,4 +49,6 @@ export const FINISH_TABLES: readonly BenchTable[] = [
   // What a builder wants of it stands with the surfacing.
   finishTable('finish', 'head', 'surface-head', { offPaper: true }),
   finishTable('block-finish', 'block', 'deck-block'),
+  cutterTable('cutter', 'head', 'surface-head'),
+  cutterTable('block-cutter', 'block', 'deck-block'),
 ];

@@ -27,6 +27,10 @@ describe('recordTable', () => {
     ]);
   });
 
+  it('keeps the shop’s own off a customer’s paper: how far the hands were from the ankles', () => {
+    expect(recordTable(measuredOf({ readings: [readingOf('lift-h', '400.0', 'mm')] }, []))).toEqual([]);
+  });
+
   it('leaves to a survey what was read for it', () => {
     const { dial } = faceQuantities({ code: 'deck' });
 
