@@ -35,15 +35,15 @@ export const GASKETS = {
   composition: 'composition',
   soft: 'soft-faced or graphite',
   mls: 'MLS',
-  diesel: 'diesel, ground face',
+  diesel: 'diesel ground face',
 } as const;
 
 /** Ways to find a leak. */
 export const LEAK_METHODS = {
   bath: 'air under warm water',
-  decay: 'air, fall of pressure',
-  dye: 'water with dye under pressure',
-  vacuum: 'vacuum, solvent or UV dye',
+  decay: 'air decay',
+  dye: 'dyed water under pressure',
+  vacuum: 'vacuum and UV dye',
 } as const;
 
 const FINISH: WordLimits = {

@@ -34,10 +34,10 @@ const chosen = (code: string, words: string): Quantity[] => [
 ];
 
 export const FITS: readonly Quantity[] = [
-  quantity('room-temperature', 'room', { ...warmth, optional: true }),
-  quantity('part-temperature', 'casting when measured', { ...warmth, optional: true }),
-  quantity('running-temperature', 'casting when it runs', { ...warmth, optional: true }),
-  quantity('drop-in-clearance', 'room wanted to drop in', { ...fine, optional: true }),
+  quantity('room-temperature', 'room temperature', { ...warmth, optional: true }),
+  quantity('part-temperature', 'warmth of the casting, measuring', { ...warmth, optional: true }),
+  quantity('running-temperature', 'running temperature', { ...warmth, optional: true }),
+  quantity('drop-in-clearance', 'clearance to drop in', { ...fine, optional: true }),
   quantity('warm-inch', 'an inch (25.4 mm) reads too big by', {
     fine: true,
     signed: true,

@@ -26,7 +26,7 @@ export const LEAK_TESTS: readonly Quantity[] = [
   quantity('pressure-held-block', 'pressure held, blocks', pressure),
   quantity('water-temperature-block', 'water, blocks', warmth),
   quantity('leak-soak-bath', 'soaked for, warm water', minutes),
-  quantity('leak-minutes-decay', 'under pressure for, fall of pressure', minutes),
-  quantity('leak-minutes-dye', 'under pressure for, water with dye', minutes),
-  quantity('pressure-fall-decay', 'fall in 10 min, air', fall),
+  quantity('leak-minutes-decay', 'under pressure for, air decay', minutes),
+  quantity('leak-minutes-dye', 'under pressure for, dyed water', minutes),
+  quantity('pressure-fall-decay', 'fall in 10 min, air decay', fall),
 ];

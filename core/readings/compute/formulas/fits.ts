@@ -50,8 +50,8 @@ function taskOf(look: Look, { code, hole, part }: Part): Task | Readonly<{ why: 
   const metal = word === null ? undefined : PART_METALS[word];
   if (!metal) return { why: `choose the metal of the ${code}s` };
   const [room, clearance] = [look.figure('room-temperature'), look.figure('drop-in-clearance')];
-  if (room?.value == null) return { why: 'measure the room’s temperature' };
-  if (clearance?.value == null) return { why: 'say how much room is wanted to drop it in' };
+  if (room?.value == null) return { why: 'measure the room temperature' };
+  if (clearance?.value == null) return { why: 'say how much clearance is wanted to drop it in' };
   const chilled = look.figure(`${code}-chilled`);
   const [alphaHole, alphaPart] = [casting.alpha.low, metal.alpha.low];
   return {

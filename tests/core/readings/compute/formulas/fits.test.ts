@@ -56,7 +56,7 @@ describe('FIT_FORMULAS', () => {
     const heat = at(seat.slice(0, 3), 'insert-heat', { limits });
 
     expect(Math.abs((heat?.value ?? 0) / 1000 - 220.4)).toBeLessThanOrEqual(0.5);
-    expect(heat?.marks).toContain('room from the sheet');
+    expect(heat?.marks).toContain('room temperature from the sheet');
   });
 
   it('says what is missing instead of guessing: metal of the casting, metal of the part, room', () => {
@@ -67,7 +67,7 @@ describe('FIT_FORMULAS', () => {
     expect(why(seat, 'not_known')).toBe('metal of the casting not known');
     expect(why(seat.filter(([it]) => it !== 'insert-metal'))).toBe('choose the metal of the inserts');
     expect(why(seat.filter(([it]) => it !== 'room-temperature'))).toContain('measure the room');
-    expect(why(seat.filter(([it]) => it !== 'drop-in-clearance'))).toContain('how much room');
+    expect(why(seat.filter(([it]) => it !== 'drop-in-clearance'))).toContain('how much clearance');
   });
 
   it('needs no heat for a part that is loose anyway: the room’s temperature, and the words for it', () => {
