@@ -18,11 +18,12 @@ function frameOf(d: string): Frame {
   return { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
 }
 
-const FRONT = 'FRONT';
+/** What every drawing writes at the front end. */
+export const FRONT = 'FRONT';
 const [HIGH, SIZE] = [260, 340] as const;
 
 /** Says above a plate shown alone where its front is: at its left end, at the right one when it lies turned. */
-export function frontAbove({ left, top, width }: Frame, turned: boolean, words: string = FRONT): Shape[] {
+export function frontAbove({ left, top, width }: Frame, turned: boolean): Shape[] {
   const [x, way] = turned ? [left + width, -1] : [left, 1];
   const y = top - HIGH;
   const tip = `M${x} ${y}L${x + 240 * way} ${y - 110}L${x + 240 * way} ${y + 110}Z`;
@@ -35,7 +36,7 @@ export function frontAbove({ left, top, width }: Frame, turned: boolean, words: 
       y: y + Math.round(SIZE / 3),
       size: SIZE,
       anchor: turned ? 'end' : 'start',
-      words,
+      words: FRONT,
     },
   ];
 }

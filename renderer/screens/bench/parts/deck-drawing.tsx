@@ -56,6 +56,7 @@ export function DeckDrawing({
         plate={plateOfFace(survey.face.code)}
         turned={lie.turned}
         label={`${survey.face.words} of ${bench.tag}`}
+        upper={survey.face.sides[lie.turned === lie.second ? 0 : 1]}
         boxes={boxes}
         lines={linesOf()}
         small={part === 'edge'}

@@ -5,7 +5,7 @@
 import { useMemo } from 'react';
 import { drawCasting } from '#core/drawing/draw-casting.ts';
 import type { DrawnType, DrawnView } from '#core/drawing/drawn-type.ts';
-import { frontAbove, platesOf } from '#core/drawing/plates.ts';
+import { FRONT, frontAbove, platesOf } from '#core/drawing/plates.ts';
 import { contourLine, type Frame, levelsBetween, reliefBands } from '#core/drawing/relief.ts';
 import type { Drawing, Shape } from '#core/drawing/shape.ts';
 import { DrawnShape } from '../../../kit/casting-drawing.tsx';
@@ -45,8 +45,9 @@ export type DeckPlateProps = Readonly<{
   /** Which of the plates of the drawing, from the top: the decks of a V block. */
   plate: number;
   turned: boolean;
-  frontWords?: string | undefined;
   label: string;
+  /** The side that lies above, said where the drawing does not name it: `valley side`. */
+  upper: string;
   boxes: readonly PlateBox[];
   lines: readonly PlateLine[];
   relief: Relief | null;
@@ -60,9 +61,9 @@ export type DeckPlateProps = Readonly<{
 const EDGE = { x: 0.075, y: 0.14 } as const;
 
 export function DeckPlate(props: DeckPlateProps) {
-  const { type, view, turned, frontWords, boxes, lines, relief } = props;
-  const drawing = useMemo(() => drawCasting(type, { view, turned, frontWords }), [type, view, turned, frontWords]);
-  const { body, grid, shown, alone } = useMemo(
+  const { type, view, turned, boxes, lines, relief } = props;
+  const drawing = useMemo(() => drawCasting(type, { view, turned }), [type, view, turned]);
+  const { body, grid, shown, alone, unnamed } = useMemo(
     () => layOut(drawing, props.plate, turned),
     [drawing, props.plate, turned],
   );
@@ -79,7 +80,12 @@ export function DeckPlate(props: DeckPlateProps) {
           <Face drawing={drawing} body={body} shown={shown} alone={alone}>
             {relief && relief.heights.length > 0 && <Bands relief={relief} frame={grid} />}
           </Face>
-          {!alone && <Shapes shapes={frontAbove(body, turned, frontWords)} />}
+          {!alone && <Shapes shapes={frontAbove(body, turned)} />}
+          {unnamed && (
+            <DrawnShape
+              shape={{ ...UPPER, x: body.left + body.width / 2, y: body.top - 150, words: props.upper.toUpperCase() }}
+            />
+          )}
           {lines.map((line) => {
             const [from, to] = [at(line.from), at(line.to)];
             return <path key={line.key} d={`M${from.x} ${from.y}L${to.x} ${to.y}`} className={css.edge} />;
@@ -114,7 +120,7 @@ export function DeckPlate(props: DeckPlateProps) {
 
 /**
  * The plate in question, the frame of its outermost points, and the part of the drawing that is shown. `alone`: there is no
- * other plate.
+ * other plate; `unnamed`: nothing says which side lies above.
  */
 function layOut(drawing: Drawing, plate: number, turned: boolean) {
   const plates = turned ? platesOf(drawing).reverse() : platesOf(drawing);
@@ -126,20 +132,23 @@ function layOut(drawing: Drawing, plate: number, turned: boolean) {
     height: body.height * (1 - 2 * EDGE.y),
   };
   const alone = plates.length <= 1;
-  return { body, grid, shown: cropOf(drawing, body, alone), alone };
+  const above = drawing.shapes.some((shape) => shape.kind === 'text' && shape.words !== FRONT && isAbove(shape, body));
+  return { body, grid, shown: cropOf(drawing, body, alone), alone, unnamed: !alone || !above };
 }
 
-/** Room for the words above the plate where there are any, and for FRONT below it. */
+/** Room for the words above the plate, and for those below it where there are any. */
 const [ABOVE, BELOW, BARE] = [500, 520, 140] as const;
 
 /** Only the deck in question with the words around it; beside another bank FRONT alone is said, above it. */
 function cropOf(drawing: Drawing, { top, height }: Frame, alone: boolean): Frame {
   const words = drawing.shapes.filter((shape) => shape.kind === 'text').map(yOf);
   const foot = top + height;
-  const above = !alone || words.some((y) => y < top && y > top - ABOVE) ? ABOVE : BARE;
   const below = alone && words.some((y) => y > foot && y < foot + BELOW) ? BELOW : BARE;
-  return { left: 0, top: top - above, width: drawing.width, height: height + above + below };
+  return { left: 0, top: top - ABOVE, width: drawing.width, height: height + ABOVE + below };
 }
+
+/** The words above a plate. */
+const UPPER = { kind: 'text', role: 'label', size: 340, anchor: 'middle' } as const;
 
 /** The casting itself: its outline, what lies on it, then its other lines drawn quietly. */
 function Face({
@@ -184,6 +193,7 @@ const yOf = (shape: Shape): number => {
   return shape.kind === 'path' ? Number(/^M-?\d+ (-?\d+)/.exec(shape.d)?.[1] ?? 0) : shape.y;
 };
 const isIn = (shape: Shape, { top, height }: Frame): boolean => yOf(shape) >= top && yOf(shape) <= top + height;
+const isAbove = (shape: Shape, { top }: Frame): boolean => yOf(shape) < top && yOf(shape) > top - ABOVE;
 const isOn = (shape: Shape, { top, height }: Frame): boolean => yOf(shape) > top && yOf(shape) < top + height;
 
 /** Names of the bands' looks from low to high: ink for hollows, dye for what stands high, as a blued plate marks it. */

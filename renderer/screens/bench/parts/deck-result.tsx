@@ -30,7 +30,7 @@ export function OutOfFlat({ survey, stage }: Props) {
       <p className={css.big}>
         <b className={css[colourOf(flatness.verdict)]}>
           {flatness.text || '–'}
-          {flatness.text && <small>{survey.unitMark}</small>}
+          {flatness.text && <small> {survey.unitMark}</small>}
         </b>
         {pattern && <strong>{pattern.word.toUpperCase()}</strong>}
       </p>
@@ -126,23 +126,27 @@ export function HowMuchToCut({ cut, survey }: { cut: CutPlan; survey: DeckSurvey
 function WayFigures({ cut, way, unit }: { cut: CutPlan; way: CutWay; unit: UnitCode }) {
   const { left, total } = way;
   return (
-    <dl className={css.made}>
+    <div className={css.made}>
       <p className={css.small}>
         <b>{way.decidedBy === 'pit' ? cut.pit?.text : way.cleanUp.text}</b>{' '}
         {way.decidedBy === 'pit' ? 'deepest pit' : 'cleans up everywhere'} + <b>{cut.finish.text}</b> for finish
       </p>
-      {left && (
-        <Made words="Left after it" judged={left} unit={unit}>
-          {left.text}
-        </Made>
-      )}
-      {total && (
-        <Made words={total.words} judged={total} unit={unit}>
-          {total.text}
-        </Made>
+      {(left || total) && (
+        <dl>
+          {left && (
+            <Made words="Left after it" judged={left} unit={unit}>
+              {left.text}
+            </Made>
+          )}
+          {total && (
+            <Made words={total.words} judged={total} unit={unit}>
+              {total.text}
+            </Made>
+          )}
+        </dl>
       )}
       {!left && cut.thicknessWords && <p className={css.small}>{cut.thicknessWords}</p>}
-    </dl>
+    </div>
   );
 }
 

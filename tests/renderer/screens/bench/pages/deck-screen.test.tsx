@@ -156,7 +156,7 @@ describe('DeckScreen', () => {
   it('shows the result once every point is read: figure, verdict, shape, touching points, cut three ways', async () => {
     show(BOWED);
     const out = within(await screen.findByRole('region', { name: 'Out of flat' }));
-    expect(out.getByText('.0056')).toBeTruthy();
+    expect(out.getByText((_, element) => element?.textContent === '.0056 in')).toBeTruthy();
     expect(out.getByText('HOLLOW')).toBeTruthy();
     expect(out.getByText('too much')).toBeTruthy();
     await box(/^column 3, row 2, \u221252, touches the lower plane/);
