@@ -23,7 +23,7 @@ export const DECK_TABLES: readonly BenchTable[] = [
   },
   {
     code: 'deck-effects',
-    words: 'Deck, stack and what the cut changes',
+    words: 'Stack and deck cut',
     castingKind: 'block',
     spotKind: null,
     operation: 'deck-block',
@@ -33,7 +33,7 @@ export const DECK_TABLES: readonly BenchTable[] = [
       before('bank-difference'),
       hiddenBefore('stroke'),
       hiddenBefore('rod-length'),
-      before('compression-height'),
+      hiddenBefore('compression-height'),
       before('stack'),
       before('deck-clearance'),
       before('clearance-wanted'),

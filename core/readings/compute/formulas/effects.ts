@@ -21,8 +21,10 @@ function headCut(look: Look): Known | null {
   return least && { ...made([least], least.value, ['least cut of the survey', NOT_CUT]), planned: true };
 }
 
-/** What a planned cut leaves; once the head is cut its thickness is measured. */
+/** What a planned cut leaves; once the head is cut, what was measured. */
 function thicknessThen(look: Look): Known | null {
+  const measured = valueAt(look, 'thickness', 'after');
+  if (measured) return made([measured], measured.value, ['measured']);
   const [found, cut] = [valueAt(look, 'thickness', 'before'), valueAt(look, 'head-cut', 'after')];
   return found && cut?.planned ? made([found, cut], found.value - cut.value) : null;
 }

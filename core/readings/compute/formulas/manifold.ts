@@ -5,7 +5,7 @@
 import { intakeCorrection, portDrop } from '../geometry/intake-fit.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import type { OtherCut } from '../model.ts';
-import { bankLeanOf, faceLeanOf, figureOf, missing, valueAt } from './engine-data.ts';
+import { bankLeanOf, faceLeanOf, figureOf, meanOf, missing, valueAt } from './engine-data.ts';
 import type { Formula } from './formula.ts';
 import { sayLength } from './say.ts';
 
@@ -63,9 +63,22 @@ const otherWords = (look: Look, other: OtherCut, own: number): string =>
 
 /** What unlike cuts do to a manifold; nothing when they are alike or not known. */
 function unlike(look: Look): string[] {
+  if (look.facts.casting.kind === 'block') return unlikeBanks(look);
   const difference = valueAt(look, 'pair-difference', 'after');
   const most = look.high('pair-difference') ?? 0;
   return difference && difference.value > most ? ['the heads are cut unlike: the manifold tips'] : [];
+}
+
+/** Two banks that were finished at one height may each have lost something else. */
+function unlikeBanks(look: Look): string[] {
+  const corners = look.all('deck-removed', { stage: 'after' });
+  const of = (bank: 'left' | 'right') => meanOf(corners.filter(({ spot }) => spot.bank === bank).map((it) => it.known));
+  const [left, right] = [of('left'), of('right')];
+  const most = look.high('port-drop') ?? 0;
+  if (!left || !right || Math.abs(left.value - right.value) <= most) return [];
+  return [
+    `left bank lost ${sayLength(look, left.value)}, right bank ${sayLength(look, right.value)}: the manifold tips`,
+  ];
 }
 
 function pairDifference(look: Look): Known | null {

@@ -66,10 +66,12 @@ describe('EFFECT_FORMULAS: thickness-then', () => {
     expect(bench.verdict('thickness-then', 'after', null, then).name).toBe(verdict);
   });
 
-  it('says nothing once the head is cut: it is measured then', () => {
-    expect(
-      knownOf(headBench({ limits, readings: [found, ['thickness', '3.9550', 'in']] }), 'thickness-then'),
-    ).toBeNull();
+  it('is what was measured once the head is cut, whatever was planned', () => {
+    const bench = headBench({ limits, readings: [found, cut('0.0061'), ['thickness', '3.9550', 'in']] });
+
+    expect(figure(bench, 'thickness-then', 'in')).toBe(3.955);
+    expect(knownOf(bench, 'thickness-then')?.planned).toBe(false);
+    expect(knownOf(headBench({ limits, readings: [cut('0.0061')] }), 'thickness-then')).toBeNull();
   });
 });
 

@@ -1,7 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import type { Engine, Facts } from '#core/readings/compute/model.ts';
+import type { Engine, Facts, Spot } from '#core/readings/compute/model.ts';
 import { limitOf } from '#tests/kit/bench-facts.ts';
-import { BEFORE, figure, headBench, knownOf, marks, type Typed, V_EIGHT } from '#tests/kit/cut-engine.ts';
+import {
+  BEFORE,
+  blockBench,
+  figure,
+  headBench,
+  knownOf,
+  marks,
+  spotsOf,
+  type Typed,
+  V_EIGHT,
+} from '#tests/kit/cut-engine.ts';
 
 const near = (found: number, expected: number, tolerance: number) =>
   expect(Math.abs(found - expected)).toBeLessThan(tolerance);
@@ -63,6 +73,29 @@ describe('MANIFOLD_FORMULAS: intake fit', () => {
 
     near(figure(bench, 'port-drop', 'in'), 0, 0.00001);
     expect(marks(bench, 'port-drop')).toContain('off the intake faces');
+  });
+});
+
+describe('MANIFOLD_FORMULAS: the banks of a block', () => {
+  const corners = spotsOf(
+    'deck_corner',
+    ...(['left', 'right'] as const).map((bank): Partial<Spot> => ({ label: bank, bank })),
+  );
+  const decked = (left: string, right: string) =>
+    blockBench({
+      spots: corners,
+      limits: [limitOf('port-drop', 'in', { high: '0.005' })],
+      readings: corners.flatMap((spot, index): Typed[] => [
+        ['deck-height', '9.2200', 'in', { ...BEFORE, spot: spot.id }],
+        ['deck-height', index === 0 ? left : right, 'in', { spot: spot.id }],
+      ]),
+    });
+
+  it('cut by 0.010 and 0.016 the manifold tips; by 0.010 and 0.015 it may pass (common practice: 0.005 in does no harm)', () => {
+    expect(marks(decked('9.2100', '9.2040'), 'intake-face-cut')).toContain(
+      'left bank lost .0100 in, right bank .0160 in: the manifold tips',
+    );
+    expect(marks(decked('9.2100', '9.2050'), 'intake-face-cut')).not.toContain('tips');
   });
 });
 
