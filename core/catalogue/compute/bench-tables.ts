@@ -16,6 +16,8 @@ import { VALVE_TABLES } from './bench-tables/valves.ts';
 /** Every bench table of the first catalogue, in the order a casting lists them. */
 export const BENCH_TABLES: readonly BenchTable[] = [
   ...VALVE_TABLES,
+  ...BLOCK_TABLES,
+  ...DECK_TABLES,
   ...FIT_TABLES,
   ...HEAD_FACE_TABLES,
   ...CAM_BORE_TABLES,
@@ -23,8 +25,6 @@ export const BENCH_TABLES: readonly BenchTable[] = [
   ...FINISH_TABLES,
   ...FACE_TABLES,
   ...EFFECT_TABLES,
-  ...BLOCK_TABLES,
-  ...DECK_TABLES,
   ...LIFTING_TABLES,
   ...CLEANING_TABLES,
 ];

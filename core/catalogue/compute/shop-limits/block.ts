@@ -1,10 +1,11 @@
 /** What a shop judges a block by, and the figures it bores and hones with, where nothing better is known. */
 import { limit, type ShopLimit, usually } from '../shop-limit.ts';
 
-const from = (it: ShopLimit, sourceTag: string, sourceWords: string): ShopLimit => ({ ...it, sourceTag, sourceWords });
 /** Common practice as a public text has it. */
-const printed = (it: ShopLimit, where: string): ShopLimit =>
-  from(it, 'published', `shop default, common practice; ${where}`);
+const printed = (it: ShopLimit, where: string): ShopLimit => ({
+  ...it,
+  sourceWords: `shop default, common practice; ${where}`,
+});
 
 export const BLOCK_LIMITS: readonly ShopLimit[] = [
   // Older petrol engines; newer ones and marine diesels want less.
