@@ -8,7 +8,7 @@ import type { Fonts } from '../paper/fonts.ts';
 import { bar, blank, tag } from '../paper/marks.ts';
 import { finishSheet, type SheetTitle, startSheet } from '../paper/page.ts';
 import { heading, paragraph, signatures } from '../paper/parts.ts';
-import { columns, leave, need, type Pen, place, twoColumns, widthOf } from '../paper/pen.ts';
+import { columns, leave, need, type Part, type Pen, place, twoColumns, widthOf } from '../paper/pen.ts';
 import { readingGrid } from '../paper/reading-grid.ts';
 import { type Ink, STYLES, type Style } from '../paper/styles.ts';
 import { table } from '../paper/table.ts';
@@ -217,30 +217,34 @@ function drawGrids(pen: Pen, grids: TravellerPaper['grids']): void {
     if (grid.note) paragraph(pen, grid.note, STYLES.small, 2);
     leave(pen, 8);
   }
-  const once = grids.filter(({ groups }) => groups.length === 0);
-  twoColumns(
-    pen,
-    once.map((grid) => ({ tall: tallOf(grid), draw: (at) => drawOnce(at, grid) })),
-  );
+  twoColumns(pen, grids.filter(({ groups }) => groups.length === 0).flatMap(partsOf));
 }
 
 type Blank = TravellerPaper['grids'][number];
 
-const tallOf = ({ rows, face, note = '' }: Blank): number =>
-  40 + rows.length * (GRID_ROW + 4) + (face ? face.rows * GRID_ROW + 40 : 0) + note.length / 5;
-
-/** Figures read once, or a face; half the page wide. */
-function drawOnce(pen: Pen, grid: Blank): void {
-  const { face } = grid;
-  if (face) {
-    const block = faceGrid(pen, face, widthOf(pen), GRID_ROW);
-    heading(pen, `${grid.heading}: dial grid, front at the left`, block.height + 4);
-    place(pen, block, 4);
-  }
-  if (grid.rows.length > 0) drawBoxes(pen, { ...grid, heading: face ? 'Thickest feeler, and where' : grid.heading });
-  if (grid.note) paragraph(pen, grid.note, STYLES.small, 2);
-  leave(pen, 8);
+/** Figures read once; a face and the lines of its straightedge apart, so that each finds its room. */
+function partsOf(grid: Blank): Part[] {
+  const { face, rows, note = '' } = grid;
+  const boxes: Part = {
+    tall: 40 + rows.length * (GRID_ROW + 4) + note.length / 5,
+    draw(pen) {
+      drawBoxes(pen, face ? { ...grid, heading: `${grid.heading}: thickest feeler` } : grid);
+      if (note !== '') paragraph(pen, note, STYLES.small, 2);
+      leave(pen, 8);
+    },
+  };
+  return [...(face ? [facePart(grid.heading, face)] : []), ...(rows.length > 0 ? [boxes] : [])];
 }
+
+/** A face to write dial readings on. */
+const facePart = (title: string, face: NonNullable<Blank['face']>): Part => ({
+  tall: face.rows * GRID_ROW + 56,
+  draw(pen) {
+    const block = faceGrid(pen, face, widthOf(pen), GRID_ROW);
+    heading(pen, `${title}: dial, front at the left`, block.height + 4);
+    place(pen, block, 8);
+  },
+});
 
 /** A box for what was found and one for what stands after work, the limit at the end. */
 function drawBoxes(pen: Pen, { heading: title, rows }: Blank): void {

@@ -12,6 +12,7 @@ import { columnsOf, type Placed } from './columns.ts';
 import { cellKey } from './current.ts';
 import { showDoubt } from './doubt.ts';
 import type { ExportRow, ExportStatus } from './export-model.ts';
+import { showLimit } from './limit-words.ts';
 import type { Facts, Limit, Reading } from './model.ts';
 import { placeAt } from './place.ts';
 import { rowDecimals, showComputed } from './row-units.ts';
@@ -60,14 +61,17 @@ export function exportRows(facts: Facts, tables: readonly BenchTable[], names: E
 type Addressed = Place & Readonly<{ at: Readonly<{ point: string | null; stage: CellPlace['stage'] }> }>;
 
 function placesOf(bench: Bench, tables: readonly BenchTable[]): Addressed[] {
-  const inTables = tables.flatMap((table) =>
-    table.rows.flatMap((row) =>
+  const read = new Set(bench.facts.readings.map(({ quantity, stage }) => `${quantity}|${stage}`));
+  const inTables = tables.flatMap((table) => {
+    // What is missing is told of tables that somebody began.
+    const isBegun = table.rows.some(({ quantity, stage }) => read.has(`${quantity}|${stage}`));
+    return table.rows.flatMap((row) =>
       columnsOf(bench.facts.spots, table.spotKind).flatMap((column) => {
         const cell = { quantity: row.quantity, spot: column.spot?.id ?? null, point: row.point, stage: row.stage };
-        return addressed(bench, cell, column, table.code, row.shown);
+        return addressed(bench, cell, column, table.code, row.shown && isBegun);
       }),
-    ),
-  );
+    );
+  });
   const outside = bench.facts.readings.flatMap((it) => {
     const spot = bench.facts.spots.find(({ id }) => id === it.spot) ?? null;
     const column = columnsOf(bench.facts.spots, spot?.kind ?? null).find((one) => one.spot === spot);
@@ -110,7 +114,7 @@ function rowsOfCell(
 
 function headOf(bench: Bench, place: Addressed, names: ExportNames): ExportRow {
   const { quantity, spot } = place;
-  const limit = bench.limit(quantity.code, place.at.stage, spot?.side ?? null)?.limit;
+  const resolved = bench.limit(quantity.code, place.at.stage, spot?.side ?? null);
   return {
     tag: bench.facts.casting.tag,
     ...names,
@@ -122,7 +126,7 @@ function headOf(bench: Bench, place: Addressed, names: ExportNames): ExportRow {
     point: place.at.point,
     stage: place.at.stage,
     ...EMPTY,
-    ...(limit && limitFields(limit)),
+    ...(resolved && { ...limitFields(resolved.limit), source: showLimit(resolved, 'any').source }),
   };
 }
 
@@ -171,7 +175,6 @@ function limitFields(limit: Limit): Partial<ExportRow> {
     high: figure(limit.typedHigh, limit.high),
     target: figure(limit.typedTarget, limit.target),
     limitUnit: limit.unit,
-    source: [limit.sourceWords, limit.sourceTag].filter(Boolean).join(' '),
   };
 }
 

@@ -38,10 +38,15 @@ describe('exportRows', () => {
   });
 
   it('never calls a missing reading a pass', () => {
-    const rows = exported({ limits: [limitOf('seat-width', 'in', { low: '.060', high: '.100' })] });
+    const rows = exported({
+      spots: valves('1E', '1I'),
+      limits: [limitOf('seat-width', 'in', { low: '.060', high: '.100' })],
+      readings: [readingOf('seat-width', '.070', 'in', { spot })],
+    });
 
-    expect(rows.map(({ status, verdict, value }) => ({ status, verdict, value }))).toEqual([
-      { status: 'not measured', verdict: 'not measured', value: null },
+    expect(rows.map(({ status, verdict, value }) => [status, verdict, value])).toEqual([
+      ['stands', 'pass', '0.070'],
+      ['not measured', 'not measured', null],
     ]);
   });
 
@@ -115,9 +120,16 @@ describe('exportRows', () => {
   });
 
   it('lists a cell once although two tables show it, and leaves out hidden rows in which nothing stands', () => {
-    const rows = exported({}, [table(row('seat-width'), row('margin', false)), table(row('seat-width'))]);
+    const rows = exported({ readings: [readingOf('seat-width', '.070', 'in', { spot })] }, [
+      table(row('seat-width'), row('margin', false), row('stem')),
+      table(row('seat-width')),
+    ]);
 
-    expect(rows.map((it) => it.quantity)).toEqual(['seat-width']);
+    expect(rows.map((it) => it.quantity)).toEqual(['seat-width', 'stem']);
+  });
+
+  it('says nothing of tables that nobody began', () => {
+    expect(exported({})).toEqual([]);
   });
 
   it('carries what was read outside every table', () => {
