@@ -53,6 +53,8 @@ export type Story = Readonly<{
 export type Reading = Readonly<{
   quantity: string;
   spot?: string;
+  /** Kind of the place where it is no valve: a port may be called as its valve is. */
+  kind?: 'port';
   point?: string;
   typed: string;
   unit?: string;
@@ -112,7 +114,7 @@ export function makeStory(replay: Replay, baton: Baton, order: number): Story {
             spot:
               r.spot === undefined
                 ? null
-                : (spots.find((s) => s.label === r.spot && s.kind === 'valve')?.id ??
+                : (spots.find((s) => s.label === r.spot && s.kind === (r.kind ?? 'valve'))?.id ??
                   spots.find((s) => s.label === r.spot)?.id ??
                   null),
             point: r.point ?? null,

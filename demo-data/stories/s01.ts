@@ -1,7 +1,7 @@
 /** S01: a classic head, in at 07:40 and home at 16:45 the same day. */
 import { expectedOf } from './expected.ts';
 import type { Story } from './kit.ts';
-import { handOver, heightReadings, shimsOf } from './steps.ts';
+import { handOver, heightReadings, shimsOf, vacuumReadings } from './steps.ts';
 
 const TAG = 41170;
 const DAY = '2027-03-02';
@@ -110,7 +110,15 @@ export async function dayJob(story: Story): Promise<void> {
     'MN',
   );
   await work(TAG, 'assemble-head', 'SO', [`${DAY} 13:30`, `${DAY} 15:00`]);
-  await work(TAG, 'vacuum-test', 'SO', [`${DAY} 15:05`, `${DAY} 15:20`]);
+  await work(TAG, 'vacuum-test', 'SO', [`${DAY} 15:05`, `${DAY} 15:20`], () =>
+    read(
+      TAG,
+      'after',
+      vacuumReadings({ '1E': '24', '1-2I': '24', '2-3E': '23', '3-4I': '24', '4E': '24' }),
+      'SO',
+      'vacuum-test',
+    ),
+  );
   await handOver(story, {
     tag: TAG,
     ticket: made.ticketId,

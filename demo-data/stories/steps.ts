@@ -14,6 +14,13 @@ export const heightReadings = (shims: Shims | undefined, tool: string): Reading[
     tool,
   }));
 
+/** The vacuum of each port, pulled to 25 inHg; `ends` by port. */
+export const vacuumReadings = (ends: Readonly<Record<string, string>>): Reading[] =>
+  Object.entries(ends).flatMap(([spot, end]): Reading[] => [
+    { quantity: 'port-vacuum-start', spot, kind: 'port', typed: '25', unit: 'inHg' },
+    { quantity: 'port-vacuum-end', spot, kind: 'port', typed: end, unit: 'inHg' },
+  ]);
+
 /** How many shims went under the springs. */
 export const shimsOf = (...lists: (Shims | undefined)[]): number =>
   lists.flatMap((shims) => shims?.valves ?? []).reduce((sum, v) => sum + v.shims.length, 0);

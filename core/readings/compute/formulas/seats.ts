@@ -23,7 +23,7 @@ function planeAngle(look: Look, quantity: 'seat-angle' | 'valve-angle'): Known |
 const NO_ANGLE = 'the seat angle is wanted: measure it, or give it in the sheet';
 
 /** Angle of the seat for sums that need one. Always a figure that can be said, with its reason where it cannot. */
-export const seatAngle = (look: Look): Known => planeAngle(look, 'seat-angle') ?? unknown(NO_ANGLE);
+const seatAngle = (look: Look): Known => planeAngle(look, 'seat-angle') ?? unknown(NO_ANGLE);
 
 /**
  * What is ground square to a face, as it shortens the valve along its axis. Nothing ground needs no angle.

@@ -7,8 +7,8 @@ import { divideRounded } from '../../../kernel/units.ts';
 import type { Look } from '../look.ts';
 import { implausibleOf, loadAt, rateOf, type Spring, type SpringPoint, springOf } from '../spring.ts';
 
-export const NOMINAL_SPRING = 'calculated, nominal spring';
-export const OWN_SPRING = 'calculated, this spring as tested';
+const NOMINAL_SPRING = 'calculated, nominal spring';
+const OWN_SPRING = 'calculated, this spring as tested';
 const ONE_LOAD = 'calculated, this spring tested at one height, rate of the sheet';
 const FREE_LENGTH = 'calculated from free length and one load, rougher';
 
