@@ -7,8 +7,8 @@ import type { Bench } from './bench.ts';
 import { type CellRows, isComputed } from './current.ts';
 import { conformanceProbability } from './geometry/conformance.ts';
 import type { Known } from './look.ts';
-import type { Reading, Spot, Verdict } from './model.ts';
-import { rowDecimals, showComputed } from './row-units.ts';
+import type { Limit, Reading, Spot, Verdict } from './model.ts';
+import { rowDecimals, showJudged } from './row-units.ts';
 import type { Cell, CellState, ReadingShown } from './sheet-model.ts';
 import { isWeakGauge, NOT_MEASURED, verdictWord } from './verdict.ts';
 
@@ -34,7 +34,7 @@ export function cellAt(bench: Bench, place: CellPlace): Cell {
   const limit = bench.limit(quantity.code, stage, spot?.side ?? null)?.limit ?? null;
   return {
     state,
-    text: textOf(place, state, rows, known),
+    text: textOf(place, { state, rows, known, limit }),
     value: known?.value ?? null,
     unit: rows.current?.unit ?? unit,
     verdict,
@@ -73,13 +73,15 @@ function verdictAt(bench: Bench, place: CellPlace, state: CellState, known: Know
   return bench.verdict(quantity.code, stage, spot?.side ?? null, known);
 }
 
-function textOf(place: CellPlace, state: CellState, rows: CellRows, known: Known | null): string {
+type Standing = Readonly<{ state: CellState; rows: CellRows; known: Known | null; limit: Limit | null }>;
+
+function textOf(place: CellPlace, { state, rows, known, limit }: Standing): string {
   if (state === 'not applicable') return DASH;
   const { quantity, unit } = place;
   const { current } = rows;
   if (current && !isComputed(quantity, rows)) return readingText(current, unit);
   if (known?.value == null || unit === null) return '';
-  return showComputed(known.value, unit, rowDecimals(quantity, unit));
+  return showJudged(known.value, unit, rowDecimals(quantity, unit), limit);
 }
 
 /** As it was typed; with its unit where that is not the row's. */

@@ -8,7 +8,7 @@ import { cellAt } from './cells.ts';
 import type { Figure, JudgedFigure } from './deck-survey-model.ts';
 import { showLimit } from './limit-words.ts';
 import type { Known } from './look.ts';
-import { rowDecimals, showComputed } from './row-units.ts';
+import { rowDecimals, showComputed, showJudged } from './row-units.ts';
 import { verdictWord } from './verdict.ts';
 
 const FINE = { family: 'length', fine: true } as const;
@@ -37,8 +37,10 @@ export function judgedOf(bench: Bench, { quantity: code, stage, unit }: Place, k
   const verdict = bench.verdict(code, stage, null, known);
   const standing = quantity && cellAt(bench, { quantity, spot: null, point: null, stage, unit });
   const isStanding = quantity?.spotKind === null && standing?.value === known?.value;
+  const decimals = rowDecimals(FINE, unit);
   return {
     ...figureOf(known, unit),
+    text: known?.value == null ? '' : showJudged(known.value, unit, decimals, resolved?.limit),
     quantity: code,
     words: quantity?.words ?? code,
     limit: resolved && showLimit(resolved, 'any'),

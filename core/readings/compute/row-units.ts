@@ -51,6 +51,24 @@ export function showComputed(value: number, unit: UnitCode, decimals: number): s
   return isShort && isWhole(whole, value, unit) ? whole : showValue(value, unit, decimals);
 }
 
+type Bounds = Readonly<{ low: number | null; high: number | null }> | null | undefined;
+
+/** A computed figure beside its limit: with more decimals where it would read like a limit that it is not. */
+export function showJudged(value: number, unit: UnitCode, decimals: number, limit: Bounds): string {
+  const text = showComputed(value, unit, decimals);
+  const isAlike = [limit?.low, limit?.high].some(
+    (it) =>
+      it != null && it !== value && isClose(it - value, unit, decimals) && showComputed(it, unit, decimals) === text,
+  );
+  return isAlike ? showValue(value, unit, decimals + FINER) : text;
+}
+
+/** Less than one step of the last decimal: only then can two figures read alike. Cheap, for every cell asks. */
+function isClose(difference: number, unit: UnitCode, decimals: number): boolean {
+  const { over, under } = unitShape(unit).per;
+  return BigInt(Math.abs(difference)) * under * 10n ** BigInt(decimals) < over;
+}
+
 /** What comes of angles and circles has no last decimal. */
 function isWhole(text: string, value: number, unit: UnitCode): boolean {
   const { over, under } = toBaseExactly(decimal(text.replace('\u2212', '-')), unit);

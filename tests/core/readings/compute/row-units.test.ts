@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { quantity } from '#core/catalogue/compute/quantity.ts';
 import { measureOf } from '#core/kernel/measure-units.ts';
-import { entryRuleOf, rowDecimals, rowUnit, showComputed } from '#core/readings/compute/row-units.ts';
+import { entryRuleOf, rowDecimals, rowUnit, showComputed, showJudged } from '#core/readings/compute/row-units.ts';
 
 const bore = quantity('bore', 'bore', { fine: true, entryRule: 'implied', entryDigits: 4 });
 const height = quantity('installed-height', 'height', { entryRule: 'last_digits', entryDigits: 3 });
@@ -55,5 +55,21 @@ describe('showComputed', () => {
     expect(showComputed(782_829, 'in', 4)).toBe('0.0308');
     expect(showComputed(-782_829, 'in', 4)).toBe('−0.0308');
     expect(showComputed(measureOf('59.44', 'lbf'), 'lbf', 1)).toBe('59.4');
+  });
+});
+
+describe('showJudged', () => {
+  const high = { low: null, high: measureOf('0.0040', 'in') };
+
+  it('never lets a figure read like a limit that it does not meet', () => {
+    // 40.3333 tenths of a thou, as a plane through three points gives.
+    expect(showJudged(102_447, 'in', 4, high)).toBe('0.004033');
+    expect(showJudged(100_753, 'in', 4, high)).toBe('0.003967');
+  });
+
+  it('shows all others with the decimals of the row, the limit itself too', () => {
+    expect(showJudged(measureOf('0.0040', 'in'), 'in', 4, high)).toBe('0.0040');
+    expect(showJudged(110_067, 'in', 4, high)).toBe('0.0043');
+    expect(showJudged(102_447, 'in', 4, null)).toBe('0.0040');
   });
 });
