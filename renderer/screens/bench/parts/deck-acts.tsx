@@ -14,12 +14,11 @@ const TOO_THIN = 'at-minimum-thickness';
 
 export function DeckActs({ bench, survey, stage }: { bench: BenchCasting; survey: DeckSurvey; stage: StageSurvey }) {
   const found = useAppQuery('operations/list-findings', {}).data?.findings ?? [];
-  const best = stage.cut?.ways[0];
-  const code = best?.left?.verdict.name === 'fail' ? TOO_THIN : NOT_FLAT;
-  const kind = stage.flatness.verdict.name === 'fail' ? found.find((one) => one.code === code) : undefined;
-  const { measureFirst } = stage;
-  const measures = measureFirst !== null && bench.tables.some((table) => table.code === measureFirst);
-  if (!kind && !measures) return null;
+  const { measureFirst, flatness, cut } = stage;
+  const tooThin = cut !== null && cut.ways.length > 0 && cut.ways.every((way) => way.left?.verdict.name === 'fail');
+  const kind = found.find((one) => one.code === (tooThin ? TOO_THIN : NOT_FLAT));
+  const mayReport = flatness.verdict.name === 'fail' && kind !== undefined;
+  if (!mayReport && measureFirst === null) return null;
 
   /** The finding is written down as far as it is known; the person looks at it there and keeps it. */
   function report(id: number) {
@@ -29,20 +28,28 @@ export function DeckActs({ bench, survey, stage }: { bench: BenchCasting; survey
   }
   return (
     <>
-      {measures && <Button href={tableAddress(bench.tag, measureFirst)}>Measure cam line</Button>}
-      {kind && (
-        <GoButton wide onPress={() => report(kind.id)}>
-          {askWords(kind)}
+      {mayReport && (
+        <Button wide kind={measureFirst === null ? 'go' : 'plain'} onPress={() => report(kind.id)}>
+          {askWords(kind, bench)}
+        </Button>
+      )}
+      {measureFirst !== null && (
+        <GoButton wide href={tableAddress(bench.tag, measureFirst)}>
+          Measure {(bench.tables.find((table) => table.code === measureFirst)?.words ?? 'first').toLowerCase()}
         </GoButton>
       )}
     </>
   );
 }
 
-type Kind = Readonly<{ shopWords: string; offers: readonly Readonly<{ words: string; alsoNeeded: boolean }>[] }>;
+type Kind = Readonly<{
+  shopWords: string;
+  offers: readonly Readonly<{ operation: string; words: string; alsoNeeded: boolean }>[];
+}>;
 
-/** `Ask for surface head or straighten`, as the catalogue offers for it. */
-function askWords({ shopWords, offers }: Kind): string {
-  const usual = offers.filter((offer) => !offer.alsoNeeded).map((offer) => offer.words);
+/** `Ask for straighten`: what the catalogue offers for it and is not on this casting yet. */
+function askWords({ shopWords, offers }: Kind, { operations }: BenchCasting): string {
+  const wanted = new Set(operations.map((operation) => operation.kindCode));
+  const usual = offers.filter((offer) => !offer.alsoNeeded && !wanted.has(offer.operation)).map((offer) => offer.words);
   return usual.length === 0 ? `Report ${shopWords}` : `Ask for ${usual.join(' or ')}`;
 }

@@ -180,14 +180,12 @@ function Made({
 
 /** What hands do first; the most urgent sentence leads. */
 export function Advice({ stage, acts }: { stage: StageSurvey; acts: React.ReactNode }) {
-  const { advice, pattern } = stage;
-  const steps = (pattern?.steps ?? []).filter((step) => !advice.includes(step));
-  if (advice.length + steps.length === 0) return acts;
-  const [first, ...rest] = advice;
+  const [first, ...rest] = stage.advice;
+  if (first === undefined) return acts;
   return (
     <Notice kind="ask" acts={acts}>
-      {first && <p className={css.first}>{first}</p>}
-      {[...rest, ...steps].map((words) => (
+      <p className={css.first}>{first}</p>
+      {rest.map((words) => (
         <p key={words} className={css.small}>
           {words}
         </p>

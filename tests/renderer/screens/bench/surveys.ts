@@ -173,7 +173,7 @@ export function stageOf(stage: 'before' | 'after', steps: Steps, more: Partial<S
         }
       : null,
     advice: whole ? ['Straighten before surfacing.'] : [],
-    measureFirst: whole ? 'cam-line' : null,
+    measureFirst: null,
     ...more,
   };
 }

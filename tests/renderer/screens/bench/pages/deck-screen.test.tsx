@@ -5,7 +5,7 @@ import type { DeckSurvey } from '#core/readings/compute/deck-survey-model.ts';
 import { DeckScreen } from '#renderer/screens/bench/pages/deck-screen.tsx';
 import { type Answers, showBench } from '../around.tsx';
 import { CASTING_TYPE, castingOf, operationOf } from '../castings.ts';
-import { BOWED, EMPTY_GRID, surveyOf } from '../surveys.ts';
+import { BOWED, EMPTY_GRID, judgedOf, stageOf, surveyOf } from '../surveys.ts';
 
 beforeEach(() => {
   sessionStorage.clear();
@@ -30,6 +30,7 @@ const FINDINGS = {
         { operation: 'cam-bore-check', words: 'check cam line', alsoNeeded: true },
       ],
     },
+    { id: 10, code: 'at-minimum-thickness', shopWords: 'thickness at or under minimum', note: null, offers: [] },
   ],
 };
 const looksRight = ({ typed }: { typed: string }) => ({
@@ -184,9 +185,22 @@ describe('DeckScreen', () => {
       kind: 9,
       words: 'Deck .0056 in out of flat (at most .0040), hollow. Straighten before surfacing.',
     });
-    expect(screen.getByRole('link', { name: 'Measure cam line' }).getAttribute('href')).toBe(
-      '#/bench/tag/30921/table/cam-line',
-    );
+  });
+
+  it('asks only for what is not on the casting yet', async () => {
+    const surfaced = castingOf([operationOf(44, 'surface head', { kindCode: 'surface-head', before: needs })]);
+    show(BOWED, {}, { 'floor/get-bench': surfaced });
+    await box(/^Ask for straighten$/);
+  });
+
+  it('leads to what must be measured first, and reports at minimum thickness where no cut is left', async () => {
+    const thin = stageOf('before', BOWED);
+    const left = judgedOf('thickness', 'thickness left', '3.9400', 'fail', null);
+    const cut = thin.cut && { ...thin.cut, ways: thin.cut.ways.map((way) => ({ ...way, left })) };
+    show(BOWED, { before: { ...thin, cut, measureFirst: 'cam-line' } });
+    const link = await screen.findByRole('link', { name: 'Measure cam line' });
+    expect(link.getAttribute('href')).toBe('#/bench/tag/30921/table/cam-line');
+    await box(/^Report thickness at or under minimum$/);
   });
 
   it('surveys again after work and keeps the first survey beside it', async () => {
