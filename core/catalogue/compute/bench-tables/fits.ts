@@ -84,7 +84,13 @@ const plugTable = (code: string, castingKind: Kind): BenchTable => ({
   spotKind: null,
   operation: 'plug-fit',
   notes: ['Driven in with eye protection'],
-  rows: [after('plug-hole'), after('plug-od'), after('plug-interference')],
+  rows: [
+    after('plug-hole'),
+    after('plug-od'),
+    after('plug-interference'),
+    hiddenAfter('plug-tightest'),
+    hiddenAfter('plug-loosest'),
+  ],
 });
 
 export const FIT_TABLES: readonly BenchTable[] = [

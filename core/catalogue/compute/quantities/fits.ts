@@ -89,6 +89,8 @@ export const FITS: readonly Quantity[] = [
   quantity('plug-hole', 'hole for core plug', fine),
   quantity('plug-od', 'core plug', fine),
   quantity('plug-interference', 'core plug fit', { ...fit, derived: 'plug-interference' }),
+  quantity('plug-tightest', 'plug fit, tightest by sizes', { ...fit, optional: true, derived: 'plug-tightest' }),
+  quantity('plug-loosest', 'plug fit, loosest by sizes', { ...fit, optional: true, derived: 'plug-loosest' }),
   // These carry limits that depend on the metal of the casting.
   quantity('insert-interference-iron', 'insert fit, iron head', { ...valve, ...fit }),
   quantity('insert-interference-aluminium', 'insert fit, aluminium head', { ...valve, ...fit }),

@@ -11,6 +11,7 @@ type Part = Readonly<{ code: string; hole: string; part: string }>;
 
 const INSERT: Part = { code: 'insert', hole: 'counterbore-id', part: 'insert-od' };
 const GUIDE: Part = { code: 'guide', hole: 'guide-bore-in-head', part: 'guide-od' };
+const PLUG = { hole: 'plug-hole', part: 'plug-od' } as const;
 const SLEEVE: Part = { code: 'sleeve', hole: 'sleeve-hole', part: 'sleeve-od' };
 
 /** Sizes hold at 20 °C (ISO 1, from memory). */
@@ -163,6 +164,8 @@ export const FIT_FORMULAS: Readonly<Record<string, Formula>> = {
   ...partFormulas(SLEEVE),
   'sleeve-fit': (look) => difference(look.either('sleeve-od'), look.either('sleeve-hole')),
   'plug-interference': (look) => difference(look.either('plug-od'), look.either('plug-hole')),
+  'plug-tightest': (look) => rangeEnd(look, PLUG, 'tightest'),
+  'plug-loosest': (look) => rangeEnd(look, PLUG, 'loosest'),
   'counterbore-wanted': (look) => holeWanted(look, 'insert-od', 'insert-interference'),
   'guide-hole-wanted': (look) => holeWanted(look, 'guide-od', 'guide-interference'),
   'insert-size-off': sizeOff,

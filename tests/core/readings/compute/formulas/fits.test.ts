@@ -146,6 +146,19 @@ describe('FIT_FORMULAS', () => {
     expect(at([], 'guide-loosest', { limits })?.value).toBe(inch('0.0011'));
   });
 
+  it('range of a sleeve and of a core plug from their sheets (exact arithmetic)', () => {
+    const bands = (hole: string, part: string) => [
+      limitOf(hole, 'in', { low: '1.5000', high: '1.5010' }),
+      limitOf(part, 'in', { low: '1.5020', high: '1.5025' }),
+    ];
+    const ends = (code: string, limits: ReturnType<typeof bands>, spot: typeof cylinder | null) =>
+      ['tightest', 'loosest'].map((end) => lookAt(castingWith([], { limits, spot }), `${code}-${end}`, spot)?.value);
+    const wanted = [inch('0.0025'), inch('0.0010')];
+
+    expect(ends('sleeve', bands('sleeve-hole', 'sleeve-od'), cylinder)).toEqual(wanted);
+    expect(ends('plug', bands('plug-hole', 'plug-od'), null)).toEqual(wanted);
+  });
+
   it('cuts the hole as much under the insert as its fit aims at: 0.0035 in (TM 5-1185), else the middle of the limits', () => {
     const od: Typed = ['insert-od', '1.6300', 'in', { stage: 'before' }];
     const aim = (words: Parameters<typeof limitOf>[2]) => [limitOf('insert-interference', 'in', words)];
