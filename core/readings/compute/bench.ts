@@ -41,7 +41,7 @@ function remember<A extends unknown[], R>(keyOf: (...args: A) => number, answer:
 }
 
 /** More names of quantities and points than a casting ever has. */
-const NAMES = 1024;
+const NAMES = 8192;
 
 /** Number each text the first time it is met, from 1; null is 0. */
 function numberTexts(): (text: string | null) => number {

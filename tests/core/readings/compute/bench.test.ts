@@ -68,6 +68,22 @@ describe('openBench', () => {
     });
   });
 
+  it('keeps every quantity and point of the catalogue apart at one place', () => {
+    const { quantities } = factsOf();
+    const cells = quantities.flatMap((it) =>
+      (it.points.length === 0 ? [null] : it.points.map(({ code }) => code)).map((point) => ({
+        quantity: it.code,
+        point,
+      })),
+    );
+    const bench = openBench(
+      factsOf({ readings: cells.map(({ quantity, point }, n) => readingOf(quantity, String(n), null, { point })) }),
+    );
+
+    const found = cells.map(({ quantity, point }) => bench.rows(quantity, null, point, 'after').current?.typed);
+    expect(found).toEqual(cells.map((_, n) => String(n)));
+  });
+
   it('never ends in a circle: a formula that asks for itself gets nothing', () => {
     const facts = factsOf({
       spots: valves('1E'),
