@@ -22,6 +22,13 @@ export const EFFECT_STEPS: Readonly<Record<string, Steps>> = {
     ],
     under: ['Measure chamber, gasket and deck again.', 'The cut for the ratio wanted stands in the table.'],
   },
+  'thickness-then': {
+    under: [
+      'Cut less: what cleans the face up stands in the survey.',
+      'Below the minimum only with the lead and the customer, in writing.',
+      'Another casting, or stop and ask.',
+    ],
+  },
   'valve-to-piston-left': {
     under: [
       'Check with clay, gasket pressed.',

@@ -70,6 +70,23 @@ describe('composeSheet: what a cut changes', () => {
     expect(findBenchTable('effects')?.operation).toBe('surface-head');
   });
 
+  it('a plan below the least thickness fails before anything is cut, with what to do', () => {
+    const limits = [...V_EIGHT_SHEET, limitOf('thickness', 'in', { low: '3.948' })];
+    const { sheet, cell } = sheetOf(
+      'effects',
+      headBench({
+        limits,
+        readings: [
+          ['thickness', '3.9600', 'in', BEFORE],
+          ['head-cut-planned', '0.0125', 'in', BEFORE],
+        ],
+      }),
+    );
+
+    expect(cell('thickness-then')).toMatchObject({ text: '3.9475', state: 'planned', word: 'too thin' });
+    expect(sheet.toDo[0]?.steps[0]).toContain('Cut less');
+  });
+
   it('rows that cannot arise are left out; of an engine nobody named they stay and ask', () => {
     const inline = sheetOf('effects', headBench({ engine: { ...V_EIGHT, layout: 'inline' }, readings: CUT }));
 
