@@ -68,20 +68,19 @@ describe('openBench', () => {
     });
   });
 
-  it('keeps every quantity and point of the catalogue apart at one place', () => {
-    const { quantities } = factsOf();
-    const cells = quantities.flatMap((it) =>
-      (it.points.length === 0 ? [null] : it.points.map(({ code }) => code)).map((point) => ({
-        quantity: it.code,
-        point,
-      })),
+  it('keeps three thousand points of two quantities apart, more than the catalogue has names', () => {
+    const points = Array.from({ length: 3000 }, (_, n) => `p${n}`);
+    const readings = points.flatMap((point) =>
+      ['a', 'b'].map((it) => readingOf(it, `${it} ${point}`, null, { point })),
     );
-    const bench = openBench(
-      factsOf({ readings: cells.map(({ quantity, point }, n) => readingOf(quantity, String(n), null, { point })) }),
-    );
+    const bench = openBench(factsOf({ readings }));
+    const at = (quantity: string, point: string | null) => bench.rows(quantity, null, point, 'after').current?.typed;
+    at('a', null);
+    at('b', null);
 
-    const found = cells.map(({ quantity, point }) => bench.rows(quantity, null, point, 'after').current?.typed);
-    expect(found).toEqual(cells.map((_, n) => String(n)));
+    expect(points.map((point) => at('a', point))).toEqual(points.map((point) => `a ${point}`));
+    expect(points.map((point) => at('b', point))).toEqual(points.map((point) => `b ${point}`));
+    expect(points.length).toBeGreaterThan(factsOf().quantities.length * 2);
   });
 
   it('never ends in a circle: a formula that asks for itself gets nothing', () => {
