@@ -125,12 +125,12 @@ function candidateOf(size: Oversize, piston: PistonKnown, task: Task, facts: Bor
     boring: boring === null ? null : show(boring),
     centred: byRule('centred'),
     original: byRule('original'),
-    ask:
-      piston.measured || !piston.made
-        ? null
-        : `No piston of this set was measured. The nominal size ${piston.size === null ? '' : show(piston.size).text} is only what it should be. Bore to it all the same?`,
+    ask: piston.measured || piston.size === null ? null : askWords(show(piston.size).text),
   };
 }
+
+const askWords = (nominal: string): string =>
+  `No piston of this set was measured. The nominal size ${nominal} is only what it should be. Bore to it all the same?`;
 
 const unknownWords = ({ clearance, hone }: BoreFacts): string =>
   [

@@ -45,7 +45,7 @@ export function chosenSizes(
 type Told = Readonly<{
   bores: readonly ReadBore[];
   sleeves: readonly ReadBore[];
-  facts: BoreFacts | null;
+  facts: (BoreFacts & Readonly<{ standard: number }>) | null;
   show: Case['show'];
   candidates: readonly OversizeCandidate[];
 }>;
@@ -56,6 +56,7 @@ export function oversizeWarnings(bench: Bench, told: Told): readonly string[] {
     ...oddWarnings(bench, told),
     ...sleeveWarnings(told),
     ...pistonWarnings(bench, told),
+    ...startWarnings(told),
     ...wallWarnings(told),
     ...scoreWarnings(told),
   ];
@@ -94,6 +95,11 @@ function pistonWarnings(bench: Bench, { bores, sleeves, candidates, show }: Told
       : []),
   ];
 }
+
+const startWarnings = ({ facts, show }: Told): string[] =>
+  facts === null || facts.start === facts.standard
+    ? []
+    : [`Wear counts from ${show(facts.start).text}, the size it was last bored to.`];
 
 function wallWarnings({ bores, facts }: Told): string[] {
   if (facts === null || bores.length === 0) return [];

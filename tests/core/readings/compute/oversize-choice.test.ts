@@ -223,6 +223,7 @@ describe('oversizeChoiceOf', () => {
     // 3.9550 and twice 0.0022 and 0.0005.
     expect(choice.rules[1]?.need?.text).toBe('3.9599');
     expect(bestOf(choice)[1]).toBe('+.020in');
+    expect(choice.warnings).toContain('Wear counts from 3.9550, the size it was last bored to.');
   });
 
   it('names the cylinders that have a size wanted', () => {
