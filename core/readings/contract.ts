@@ -62,7 +62,7 @@ export const readingsContract = {
     input: z.strictObject(castingAndTable),
     output: z.custom<Sheet>(),
   }),
-  /** The tables this casting can have, in bench order. */
+  /** The tables this casting can have: those of its operations first, then those with readings, then the others. */
   'readings/list-tables': query({
     may: 'castings:see',
     input: z.strictObject({ casting: idOf<'casting'>() }),

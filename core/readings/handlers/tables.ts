@@ -10,7 +10,7 @@ import { composeSheet } from '../compute/sheet.ts';
 import { shimChoicesOf } from '../compute/shim-choices.ts';
 import type { readingsContract } from '../contract.ts';
 import { readFacts } from '../store/facts.ts';
-import { findTable, findTableRow, getQuantityId, listTableCodes } from '../store/known.ts';
+import { findTable, findTableRow, getQuantityId, listOperationCodes, listTableCodes } from '../store/known.ts';
 import { insertDecision, insertRowShown } from '../store/readings.ts';
 
 function getTable(db: QueryCtx['db'], code: string, casting: CastingId) {
@@ -35,13 +35,18 @@ export const tableHandlers: Pick<
   'readings/list-tables': {
     run({ casting }, { db, today }) {
       const facts = readFacts(db, casting, today);
-      return listTableCodes(db, facts.casting.kind as never).flatMap((code) => {
+      const operations = listOperationCodes(db, casting);
+      const listed = listTableCodes(db, facts.casting.kind as never).flatMap((code) => {
         const table = getTable(db, code, casting);
         const has = table.spotKind === null || facts.spots.some((spot) => spot.kind === table.spotKind);
         if (!has || !isTableFor(code, facts.casting.material)) return [];
-        const { summary } = composeSheet(facts, table);
-        return [{ code, words: table.words, summary, operation: table.operation }];
+        const { summary, rows } = composeSheet(facts, table);
+        const isWanted = table.operation !== null && operations.has(table.operation);
+        const isRead = rows.some((row) => row.cells.some((cell) => cell.reading !== null));
+        const rank = isWanted ? 0 : isRead ? 1 : 2;
+        return [{ rank, shown: { code, words: table.words, summary, operation: table.operation } }];
       });
+      return listed.toSorted((a, b) => a.rank - b.rank).map(({ shown }) => shown);
     },
   },
   'readings/get-preview': {

@@ -124,6 +124,20 @@ export const listTableCodes = (db: ReadDb, kind: BenchTable['castingKind']): rea
     .all(db.q.selectFrom('bench_table').select('code').where('casting_kind', '=', kind).orderBy('id'))
     .map((row) => row.code);
 
+/** Codes of the operations of a casting, done ones too. */
+export const listOperationCodes = (db: ReadDb, casting: CastingId): ReadonlySet<string> =>
+  new Set(
+    db
+      .all(
+        db.q
+          .selectFrom('operation as o')
+          .innerJoin('operation_kind as k', 'k.id', 'o.operation_kind_id')
+          .select('k.code')
+          .where('o.casting_id', '=', casting),
+      )
+      .map((row) => row.code),
+  );
+
 /** The row of a table that is switched for one casting; undefined when the table has no such row. */
 export const findTableRow = (
   db: ReadDb,

@@ -14,6 +14,9 @@ const read = (it: Measuring, rows: readonly Readonly<Record<string, unknown>>[])
 const cell = async (it: Measuring, table: string, quantity: string, column = 0) =>
   (await it.table(table)).rows.find((row) => row.quantity === quantity)?.cells[column];
 
+const kindId = (it: Measuring, code: string): number =>
+  (it.sqlite.prepare('SELECT id FROM operation_kind WHERE code = ?').get(code) as { id: number }).id;
+
 describe('readings/get-table, finish', () => {
   it('judges by the gasket the ticket says, and says for which', async () => {
     const head = await startMeasuring('LO-4', { gasket: 'mls' });
@@ -71,6 +74,26 @@ describe('readings/get-table, fits', () => {
 });
 
 describe('readings/list-tables', () => {
+  it('begins with the tables of this job’s operations, then those with readings', async () => {
+    const head = await startMeasuring('LO-4');
+    await head.send(
+      'pricing/add-operations',
+      {
+        ticketId: head.ticket,
+        castingId: head.casting,
+        operations: [{ operationKindId: kindId(head, 'pressure-test') }],
+      },
+      { as: 'TV' },
+    );
+    await read(head, [{ quantity: 'finish-ra', typed: '45 uin' }]);
+    const codes = (await head.send('readings/list-tables', { casting: head.casting }, { as: 'DK' })).map(
+      (it) => it.code,
+    );
+    expect(codes[0]).toBe('leak-test');
+    expect(codes.slice(1, 3)).toEqual(['surface', 'finish']);
+    expect(codes.indexOf('heights')).toBeGreaterThan(2);
+  });
+
   it('offers no magnet check on aluminium, and lifting on everything', async () => {
     const codes = async (type: string) => {
       const { send, casting } = await startMeasuring(type);
