@@ -82,7 +82,27 @@ function expectedAt(bench: Bench, place: CellPlace) {
   const { quantity, stage, spot, point } = place;
   const limit = bench.limit(quantity.code, stage, spot?.side ?? null)?.limit;
   const before = bench.rows(quantity.code, spot, point, stage).current?.value ?? null;
-  return { target: limit?.target ?? null, low: limit?.low ?? null, high: limit?.high ?? null, before };
+  const beside = limit ? null : sizeBeside(bench, place);
+  return {
+    target: limit?.target ?? null,
+    low: limit?.low ?? null,
+    high: limit?.high ?? null,
+    before: before ?? beside,
+  };
+}
+
+/** Alike places of one casting have alike sizes. Smaller lengths are gaps and cuts, which may well be several times another. */
+const LEAST_SIZE = 2_000_000;
+
+/** Where no limit says what to expect: the size read last at another place of the same kind; null for none. */
+function sizeBeside(bench: Bench, { quantity, spot, point, stage }: CellPlace): number | null {
+  if (quantity.family !== 'length' || spot === null) return null;
+  const others = bench.facts.spots.filter((it) => it.kind === spot.kind && it.id !== spot.id);
+  const sizes = others.flatMap((it) => {
+    const read = bench.rows(quantity.code, it, point, stage).current;
+    return read?.value != null && read.value >= LEAST_SIZE ? [read] : [];
+  });
+  return sizes.toSorted((a, b) => b.id - a.id)[0]?.value ?? null;
 }
 
 /** Shown before it is kept, whenever the program put something in that the fingers did not. */

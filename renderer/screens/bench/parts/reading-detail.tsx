@@ -119,13 +119,20 @@ function Source({ limit }: { limit: LimitShown }) {
 }
 
 function Said({ preview }: { preview: Preview }) {
-  const mark = markOf(preview.column?.verdict ?? preview.cell?.verdict ?? null);
+  const { cell, column } = preview;
+  const mark = markOf(column?.verdict ?? cell?.verdict ?? null);
+  // The figure itself is not judged: what shows is how the whole place stands with it.
+  const whole = column && preview.sentence === '' && !isJudged(cell) ? `${column.label} so far: ` : '';
   return (
     <p className={css.sentence}>
-      {preview.sentence} {mark && <Verdict mark={mark} words={preview.column?.word || preview.cell?.word} />}
+      {preview.sentence} {mark && <Verdict mark={mark} words={`${whole}${column?.word || cell?.word || ''}`} />}
     </p>
   );
 }
+
+/** What follows from a figure is said of it: a height with its shims has no limit of its own and a judged sentence. */
+const isJudged = (cell: Cell | null): boolean =>
+  cell?.verdict?.name !== undefined && cell.verdict.name !== 'no limit known';
 
 /** What is known of this place already: computed figures with their verdicts, and what to do where it fails. */
 function Standing({ spot }: { spot: Spot }) {

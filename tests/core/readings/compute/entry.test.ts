@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openBench } from '#core/readings/compute/bench.ts';
 import { readEntry } from '#core/readings/compute/entry.ts';
 import { placeAt } from '#core/readings/compute/place.ts';
-import { factsOf } from '#tests/kit/bench-facts.ts';
+import { factsOf, readingOf, valves } from '#tests/kit/bench-facts.ts';
 import { practiceHead } from '#tests/kit/practice-head.ts';
 
 function type(quantity: string, text: string, unit: 'in' | 'mm' | null = null) {
@@ -31,6 +31,21 @@ describe('readEntry', () => {
 
   it('doubts a figure ten times off and still offers to keep it', () => {
     expect(type('installed-height', '15.18')).toMatchObject({ doubt: { meant: { typed: '1.518' } }, keep: {} });
+  });
+
+  it('doubts a size ten times that of its neighbours where no limit says what to expect, and never a gap', () => {
+    const typed = (quantity: string, beside: string, text: string) => {
+      const spots = valves('1E', '1I');
+      const [here, other] = spots;
+      const read = readingOf(quantity, beside, 'in', { spot: other?.id ?? null, stage: 'after' });
+      const bench = openBench(factsOf({ spots, readings: [read], limits: [] }));
+      const place = placeAt(bench, { quantity, spot: here?.id ?? null, point: null, stage: 'after' });
+      if (!place) throw new Error(`no place for ${quantity}`);
+      return readEntry(bench, place, text, 'in');
+    };
+    expect(typed('stem', '0.3412', '3.4120')).toMatchObject({ doubt: { meant: { typed: '0.34120' } }, keep: {} });
+    expect(typed('stem', '0.3412', '0.3415').doubt).toBeNull();
+    expect(typed('tip-removed', '0.002', '0.020').doubt).toBeNull();
   });
 
   it('keeps words as words', () => {
