@@ -12,6 +12,9 @@ export type Grid = Readonly<{ heading: Rich; groups: readonly SpotGroup[]; rows:
 /** More columns than this do not fit beside each other; the groups then stand one under the other. */
 const MOST_ACROSS = 16;
 
+/** A table no taller than this is not broken. */
+const SHORT = 110;
+
 const STAGE = 34;
 
 /** Draw a grid; the heads stand again on a new page. @param least height of a row in points, more to write in */
@@ -70,7 +73,8 @@ function drawPart(pen: Pen, grid: Grid, wanted: Pick<Part, 'groups' | 'from' | '
     );
   const rows = grid.rows.map((row) => gridRow(pen, part, row));
   const head = heads(wanted.from > 0 ? ', further' : '');
-  need(pen, head.height + heightOf(rows, grid.rows, 0));
+  const whole = rows.reduce((sum, row) => sum + row.height, 0);
+  need(pen, head.height + (whole <= SHORT ? whole : heightOf(rows, grid.rows, 0)));
   place(pen, head);
   for (const [index, row] of rows.entries()) {
     const page = pen.page;

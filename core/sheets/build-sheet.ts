@@ -200,11 +200,11 @@ function drawGauges(pen: Pen, { gauges }: Certified): void {
   table(pen, {
     heading: 'Measured with',
     columns: [
-      { title: 'Gauge', width: { share: 1.6 } },
-      { title: 'Number', width: { share: 0.9 } },
+      { title: 'Gauge', width: { share: 1.5 } },
+      { title: 'Number', width: { share: 0.8 } },
       { title: 'Uncertainty, k = 2', width: { share: 1.1 } },
-      { title: 'Last check', width: { share: 1.3 } },
-      { title: 'Next check', width: { share: 1.3 } },
+      { title: 'Last check', width: { share: 1.5 } },
+      { title: 'Next check', width: { share: 1.5 } },
     ],
     rows: gauges.map(({ name, kind, serial, doubt, checked, due }) => ({
       cells: [[{ b: name }, ` ${kind}`], serial || 'not given', doubt || 'not stated', checked, due],

@@ -4,12 +4,14 @@ import type { CastingId } from '../../kernel/ids.ts';
 import { findText } from '../../shop/store.ts';
 import { faceSurveys } from '../compute/face-surveys.ts';
 import { factTables } from '../compute/fact-tables.ts';
-import { isPrinted } from '../compute/measured.ts';
+import { isPrinted, type Measured } from '../compute/measured.ts';
 import { placeTables } from '../compute/place-tables.ts';
 import { recordTable } from '../compute/record-table.ts';
+import { sizesToMake } from '../compute/sizes-to-make.ts';
 import { GUARD_RULE } from '../compute/table-notes.ts';
 import { list } from '../compute/words.ts';
 import type { BuildSheetPaper } from '../contract/papers.ts';
+import type { FactTable } from '../contract/reading-tables.ts';
 import { getPrintedCasting, identityLines, metalWords, pieceWords, tagOf } from './castings.ts';
 import { gaugeWords, readGauges } from './gauges.ts';
 import { readMeasured, unitsOf } from './measured.ts';
@@ -43,7 +45,7 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
     guard: measured.facts.guard ? GUARD_RULE : null,
     certified: certified ? { gauges } : null,
     tables: placeTables(measured, options),
-    facts: [...factTables(measured, options), ...recordTable(measured)],
+    facts: [...finishedSizes(measured), ...factTables(measured, options), ...recordTable(measured)],
     faces: faceSurveys(measured.bench),
     texts: [
       { heading: 'Done', words: `${list(done.done) || 'nothing yet'}.` },
@@ -67,6 +69,18 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
     ],
     disclaimer: disclaimerOf(scene),
   };
+}
+
+/** The sizes chosen, large enough to find, both units. */
+function finishedSizes({ sheets }: Measured): FactTable[] {
+  const rows = sizesToMake(sheets).map(({ label, first, second }) => ({
+    words: label,
+    small: '',
+    found: null,
+    after: { text: first, ...(second !== '' && { other: second }) },
+    strong: true,
+  }));
+  return rows.length === 0 ? [] : [{ heading: 'Sizes made to', rows, notes: [] }];
 }
 
 function disclaimerOf({ db, today }: Scene): string {

@@ -1,6 +1,7 @@
 /** Sizes wanted: the limits that judge a casting, in both units, with where they come from. */
 import type { SheetRow } from '../../readings/compute/sheet-model.ts';
 import { bothOf } from '../compute/both-units.ts';
+import { sizesToMake } from '../compute/sizes-to-make.ts';
 import { sentence } from '../compute/words.ts';
 import type { TravellerPaper } from '../contract/papers.ts';
 import type { PrintedCasting } from './castings.ts';
@@ -40,7 +41,9 @@ function rankOf(quantity: string, wanted: ReadonlySet<string>): number {
  * know. Other defaults of the shop stay on the bench screen.
  */
 export function readSpec(scene: Scene, casting: PrintedCasting, wanted: ReadonlySet<string>): Spec[] {
-  const rows = readSheets(scene, casting).flatMap((sheet) => {
+  const sheets = readSheets(scene, casting);
+  const sizes = sizesToMake(sheets).map(({ label, first, second }) => ({ label, chosen: first, other: second }));
+  const rows = sheets.flatMap((sheet) => {
     const isWork = sheet.rows.some((row) => row.shown && wanted.has(row.quantity));
     return sheet.rows.filter((row) => row.limits.some(({ forWhat }) => isWork || forWhat !== 'shop'));
   });
@@ -53,11 +56,16 @@ export function readSpec(scene: Scene, casting: PrintedCasting, wanted: Readonly
   once.sort((a, b) => rankOf(a.quantity, wanted) - rankOf(b.quantity, wanted));
   const shown = once.slice(0, MOST_ROWS);
   const limits = shown.flatMap((row) => row.limits);
-  if (limits.length === 0) return [{ label: 'Sizes', chosen: 'no limit known', other: 'ask a lead before cutting' }];
+  if (limits.length === 0)
+    return [...sizes, { label: 'Sizes', chosen: 'no limit known', other: 'ask a lead before cutting' }];
   const sources = [...new Set(limits.map(({ source }) => source))];
   const unchecked = limits.some(({ checked }) => !checked) ? ', not checked by a second person' : '';
   const more = once.length > MOST_ROWS ? `, ${once.length - MOST_ROWS} more on the bench screen` : '';
-  return [...shown.map(specOf), { label: 'From', chosen: '', other: `${sources.join('; ')}${unchecked}${more}` }];
+  return [
+    ...sizes,
+    ...shown.map(specOf),
+    { label: 'From', chosen: '', other: `${sources.join('; ')}${unchecked}${more}` },
+  ];
 }
 
 function specOf(row: SheetRow): Spec {
