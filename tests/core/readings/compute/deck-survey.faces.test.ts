@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { openBench } from '#core/readings/compute/bench.ts';
 import { facesAt, surveyOf } from '#core/readings/compute/deck-survey.ts';
 import type { StageSurvey } from '#core/readings/compute/deck-survey-model.ts';
-import { DECK, gridReadings, headFacts, lineReadings, survey } from '#tests/kit/face-facts.ts';
+import { limitOf } from '#tests/kit/bench-facts.ts';
+import { DECK, gridReadings, HEAD_LIMITS, headFacts, lineReadings, survey } from '#tests/kit/face-facts.ts';
 
 const vee = {
   words: 'V8',
@@ -40,6 +41,15 @@ describe('surveyOf', () => {
     expect(whole([...deck('left-deck', -10), ...deck('right-deck', -20)])?.value).toBe(20 * 2540);
     const { faces } = survey(headFacts({ kind: 'block', engine: vee, readings: deck('left-deck', -41) }));
     expect(faces[0]?.summary).toBe('0.0041 in, too much');
+  });
+
+  it('takes grid, span and limits of a bank from those of the deck where it has none of its own', () => {
+    const limits = [...HEAD_LIMITS, limitOf('deck-columns', 'count', { target: '7' })];
+    const { grid, before } = survey(headFacts({ kind: 'block', engine: vee, limits }), 'right-deck');
+
+    expect(grid).toEqual({ columns: 7, rows: 3, length: 457_200_000, width: 152_400_000 });
+    expect(before.flatness.limit?.text).toBe('at most 0.0040');
+    expect(before.span.limit?.text).toBe('at most 0.0030');
   });
 
   it('surveys by straightedge where no dial was used, with the feeler step as doubt (common practice)', () => {
