@@ -114,7 +114,7 @@ export async function dayJob(story: Story): Promise<void> {
     read(
       TAG,
       'after',
-      vacuumReadings({ '1E': '24', '1-2I': '24', '2-3E': '23', '3-4I': '24', '4E': '24' }),
+      vacuumReadings({ '1E': '24', '1-2I': '24', '2-3E': '23', '3-4I': '24', '4E': '24' }, 'G19'),
       'SO',
       'vacuum-test',
     ),

@@ -15,10 +15,10 @@ export const heightReadings = (shims: Shims | undefined, tool: string): Reading[
   }));
 
 /** The vacuum of each port, pulled to 25 inHg; `ends` by port. */
-export const vacuumReadings = (ends: Readonly<Record<string, string>>): Reading[] =>
+export const vacuumReadings = (ends: Readonly<Record<string, string>>, tool: string): Reading[] =>
   Object.entries(ends).flatMap(([spot, end]): Reading[] => [
-    { quantity: 'port-vacuum-start', spot, kind: 'port', typed: '25', unit: 'inHg' },
-    { quantity: 'port-vacuum-end', spot, kind: 'port', typed: end, unit: 'inHg' },
+    { quantity: 'port-vacuum-start', spot, kind: 'port', typed: '25', unit: 'inHg', tool },
+    { quantity: 'port-vacuum-end', spot, kind: 'port', typed: end, unit: 'inHg', tool },
   ]);
 
 /** How many shims went under the springs. */
