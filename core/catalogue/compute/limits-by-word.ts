@@ -67,6 +67,14 @@ const FINISH: WordLimits = {
   },
 };
 
+/** What an engine is built for: closer work where performance is asked for. Common practice, no source. */
+export const ENGINE_USES = ['stock', 'performance'] as const;
+
+const forPerformance = (code: string): WordLimits => ({
+  by: 'engine-use',
+  carriers: { performance: `${code}-performance` },
+});
+
 /** By the quantity that is judged. */
 export const LIMITS_BY_WORD: Readonly<Record<string, WordLimits>> = {
   'finish-ra': FINISH,
@@ -78,6 +86,9 @@ export const LIMITS_BY_WORD: Readonly<Record<string, WordLimits>> = {
   'guide-heat-most': HEAT,
   'sleeve-heat': HEAT,
   'sleeve-heat-most': HEAT,
+  'chamber-spread': forPerformance('chamber-spread'),
+  'deck-spread': forPerformance('deck-spread'),
+  'bank-difference': forPerformance('bank-difference'),
   'pressure-held': { by: 'kind', carriers: { head: 'pressure-held-head', block: 'pressure-held-block' } },
   'water-temperature': { by: 'kind', carriers: { block: 'water-temperature-block' } },
   'leak-soak': { by: 'leak-method', carriers: { [LEAK_METHODS.bath]: 'leak-soak-bath' } },

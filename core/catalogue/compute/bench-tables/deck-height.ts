@@ -31,6 +31,7 @@ export const DECK_TABLES: readonly BenchTable[] = [
       before('deck-lowest'),
       before('deck-spread'),
       before('bank-difference'),
+      before('engine-use'),
       hiddenBefore('stroke'),
       hiddenBefore('rod-length'),
       hiddenBefore('compression-height'),

@@ -27,6 +27,7 @@ export const EFFECT_TABLES: readonly BenchTable[] = [
       before('chamber-spread'),
       after('chamber-mean'),
       after('chamber-spread'),
+      before('engine-use'),
       before('gasket-bore'),
       before('gasket-thickness'),
       before('gasket-volume'),

@@ -15,6 +15,7 @@ export const CHAMBERS: readonly Quantity[] = [
     over: 'too uneven',
     derived: 'chamber-spread',
   }),
+  quantity('chamber-spread-performance', 'chambers, largest less smallest, performance', { ...cc, over: 'too uneven' }),
   quantity('chamber-squares', 'squares inside the traced edge', { ...tally, optional: true }),
   quantity('chamber-square-side', 'side of a square', { optional: true }),
   quantity('chamber-full', 'one chamber filled to the deck', { ...cc, optional: true }),

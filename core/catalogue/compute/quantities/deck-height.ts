@@ -20,6 +20,8 @@ export const DECK_HEIGHT: readonly Quantity[] = [
     over: 'too much',
     derived: 'bank-difference',
   }),
+  quantity('deck-spread-performance', 'corners of a bank differ by, performance', { fine: true, over: 'too much' }),
+  quantity('bank-difference-performance', 'banks differ by, performance', { fine: true, over: 'too much' }),
   quantity('compression-height', 'piston pin to crown', { ...fine, optional: true, ...tall }),
   quantity('stack', 'throw, rod and piston', { fine: true, ...tall, derived: 'stack' }),
   quantity('deck-clearance', 'piston below the deck', {

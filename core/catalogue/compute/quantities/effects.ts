@@ -2,7 +2,8 @@
  * What cutting changes elsewhere in the engine: compression, cam timing, room for the valves, the intake manifold, the other
  * head of the pair. The engine's own data stand here too: read at the bench, or targets of its sheet.
  */
-import { bothSides, fine, gap, type Quantity, quantity } from '../quantity.ts';
+import { ENGINE_USES } from '../limits-by-word.ts';
+import { bothSides, fine, gap, type Quantity, quantity, word } from '../quantity.ts';
 
 const cc = { family: 'volume', unit: 'cc' } as const;
 const degrees = { family: 'angle', fine: true, signed: true } as const;
@@ -14,6 +15,7 @@ const cut = { fine: true, signed: true, over: 'too much' } as const;
 const ratio = { family: 'ratio', over: 'too high', under: 'too low' } as const;
 
 export const EFFECTS: readonly Quantity[] = [
+  quantity('engine-use', 'engine built for', { ...word, choices: ENGINE_USES, optional: true }),
   quantity('head-cut-planned', 'cut planned', { ...data, over: 'too much' }),
   quantity('head-cut', 'off the head', { ...cut, derived: 'head-cut' }),
   quantity('thickness-then', 'thickness with this cut', {

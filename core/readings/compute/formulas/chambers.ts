@@ -168,7 +168,7 @@ function spread(look: Look): Known | null {
   if (found?.value == null) return null;
   const [least, most] = [read.at(0)?.spot.label, read.at(-1)?.spot.label];
   const which = found.value === 0 ? 'all alike' : `smallest ${least}, largest ${most}`;
-  return made([found], found.value, [which, 'usual: 1 cc, for performance 0.5 cc']);
+  return made([found], found.value, [which]);
 }
 
 function toLargest(look: Look): Known | null {

@@ -62,7 +62,7 @@ function spread(look: Look): Known | null {
   const worst = largest(ranges.map((it) => it.known));
   if (worst?.value == null) return null;
   const of = (bank: Bank) => ranges.find((it) => it.bank === bank)?.known?.value ?? 0;
-  return made([worst], worst.value, [...eachBank(look, banks, of), 'for performance half as much']);
+  return made([worst], worst.value, eachBank(look, banks, of));
 }
 
 function bankDifference(look: Look): Known | null {

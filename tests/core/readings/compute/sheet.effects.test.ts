@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { findBenchTable } from '#core/catalogue/compute/bench-tables.ts';
 import { SHOP_LIMITS } from '#core/catalogue/compute/shop-limits.ts';
-import type { Bench } from '#core/readings/compute/bench.ts';
+import { type Bench, openBench } from '#core/readings/compute/bench.ts';
 import { composeSheet } from '#core/readings/compute/sheet.ts';
-import { limitOf } from '#tests/kit/bench-facts.ts';
+import { limitOf, readingOf } from '#tests/kit/bench-facts.ts';
 import { BEFORE, blockBench, headBench, spotsOf, type Typed, V_EIGHT, V_EIGHT_SHEET } from '#tests/kit/cut-engine.ts';
 
 /** The shop's own limits, as a workspace starts with them. */
@@ -97,6 +97,23 @@ describe('composeSheet: what a cut changes', () => {
 
     expect(nobody.marks('intake-face-cut')).toContain('engine not known');
     expect(nobody.marks('compression-ratio')).toContain('not known: bore; stroke;');
+  });
+
+  it.each([
+    ['stock', 'pass'],
+    ['performance', 'too uneven'],
+  ])('chambers 0.8 cc apart for an engine built for %s: %s (common practice: 1 cc and 0.5 cc)', (use, said) => {
+    const spots = spotsOf('chamber', '1', '2');
+    const { facts } = headBench({
+      spots,
+      limits: SHOP,
+      readings: spots.map(
+        (spot, index): Typed => ['chamber-volume', ['62.0', '62.8'][index] ?? '', 'cc', { spot: spot.id }],
+      ),
+    });
+    const readings = [...facts.readings, readingOf('engine-use', use, null, BEFORE)];
+
+    expect(sheetOf('compression', openBench({ ...facts, readings })).cell('chamber-spread')?.word).toBe(said);
   });
 
   it('compression: a ratio asked for stands beside the cut that makes it', () => {
