@@ -52,6 +52,10 @@ export type Quantity = Readonly<{
   optional: boolean;
   /** Judged by eye against a sample and never measured: every figure of it says so. In code only. */
   compared: boolean;
+  /** Whoever builds the engine checks it again before bolting down: bold on paper once the work is done. In code only. */
+  checkAgain: boolean;
+  /** Says what is to be made, not what is: printed large in both units. In code only. */
+  toMake: boolean;
   /** The engines it can arise on; null for all. A row that cannot arise is left out of tables. In code only. */
   onlyFor: OnlyFor | null;
   /** Allowed words of a `choice`; empty when free. */
@@ -82,6 +86,8 @@ export function quantity(code: string, words: string, extra: Extra = {}): Quanti
     judgedAs: null,
     optional: false,
     compared: false,
+    checkAgain: false,
+    toMake: false,
     onlyFor: null,
     sideMatters: false,
     entryRule: 'none',
@@ -107,5 +113,7 @@ export const tall = { over: 'too tall', under: 'too short' } as const;
 export const load = { family: 'force', over: 'too strong', under: 'too weak' } as const;
 export const gap = { fine: true, under: 'not enough' } as const;
 export const word = { family: 'choice' } as const;
+/** Bold on the build sheet. Which figures: common practice, no source. */
+export const checkAgain = { checkAgain: true } as const;
 export const free = { family: 'text' } as const;
 export const tally = { family: 'count', over: 'too many', under: 'too few' } as const;

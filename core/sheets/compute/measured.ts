@@ -1,5 +1,6 @@
 /** A casting's readings opened for paper: the tables in which something was read, what the first run read, what was replaced. */
 import type { BenchTable } from '../../catalogue/compute/bench-table.ts';
+import { findQuantity } from '../../catalogue/compute/quantities.ts';
 import type { Moment } from '../../kernel/days.ts';
 import type { OperationId, ReadingId } from '../../kernel/ids.ts';
 import { type Bench, openBench } from '../../readings/compute/bench.ts';
@@ -112,19 +113,6 @@ export function firstRow(measured: Measured, table: string, row: SheetRow): Shee
   return differs ? found : undefined;
 }
 
-/** Figures that whoever builds the engine checks again before bolting down. Common practice, no source. Emphasis only. */
-const AGAIN: ReadonlySet<string> = new Set([
-  'height-with-shim',
-  'seat-load',
-  'open-load',
-  'guide-clearance',
-  'piston-clearance',
-  'bore',
-  'main-size',
-  'thickness',
-  'thickness-left',
-]);
-
-/** Bold on the build sheet: sizes after work. */
+/** Bold: a figure after work that whoever builds the engine checks again. */
 export const isEmphasised = (row: Pick<SheetRow, 'quantity' | 'stage'>): boolean =>
-  row.stage === 'after' && AGAIN.has(row.quantity);
+  row.stage === 'after' && findQuantity(row.quantity)?.checkAgain === true;

@@ -1,4 +1,5 @@
 /** Sizes that were chosen and are to be made, in both units: a finish size is never an oversize alone. */
+import { findQuantity } from '../../catalogue/compute/quantities.ts';
 import { showBoth, typedDecimals } from '../../kernel/measure-show.ts';
 import type { Sheet, SheetRow } from '../../readings/compute/sheet-model.ts';
 import { isRead } from './measured.ts';
@@ -13,13 +14,10 @@ export type SizeToMake = Readonly<{
   second: string;
 }>;
 
-/** Readings that say what is to be, not what is. */
-const TO_MAKE: ReadonlySet<string> = new Set(['bore-wanted']);
-
 /** One line a size; places with the same size share it. */
 export const sizesToMake = (sheets: readonly Sheet[]): SizeToMake[] =>
   sheets.flatMap((sheet) =>
-    sheet.rows.filter(({ quantity }) => TO_MAKE.has(quantity)).flatMap((row) => sizesOf(sheet, row)),
+    sheet.rows.filter(({ quantity }) => findQuantity(quantity)?.toMake === true).flatMap((row) => sizesOf(sheet, row)),
   );
 
 function sizesOf({ columns }: Sheet, row: SheetRow): SizeToMake[] {

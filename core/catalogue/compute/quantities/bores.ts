@@ -1,6 +1,6 @@
 /** Bores of a block: readings, what they make, the one size for all, and how it was honed. */
 import { OVERSIZES } from '../oversizes.ts';
-import { cylinder, fine, gap, type Quantity, quantity, tally, word } from '../quantity.ts';
+import { checkAgain, cylinder, fine, gap, type Quantity, quantity, tally, word } from '../quantity.ts';
 
 /** Thrust axis: across the engine. Pin axis: along the crank. */
 const USUAL = [
@@ -32,7 +32,7 @@ const GAUGED = ['gauge-x', 'thrust, where the piston is gauged'] as const;
 const much = { over: 'too much' } as const;
 
 export const BORES: readonly Quantity[] = [
-  quantity('bore', 'bore', { ...cylinder, ...fine, points: [...USUAL, ...MORE, GAUGED] }),
+  quantity('bore', 'bore', { ...cylinder, ...fine, ...checkAgain, points: [...USUAL, ...MORE, GAUGED] }),
   quantity('bore-depth', 'depth of the readings', {
     points: [
       ['top', 'top, just under the ridge'],
@@ -62,14 +62,20 @@ export const BORES: readonly Quantity[] = [
   quantity('hone-allowance', 'left for the hone', { fine: true }),
   quantity('clean-up', 'clean-up', { fine: true }),
   quantity('centre-shift', 'bar set off centre', { ...cylinder, fine: true, ...much }),
-  quantity('bore-wanted', 'size wanted', { ...cylinder, ...fine }),
+  quantity('bore-wanted', 'size wanted', { toMake: true, ...cylinder, ...fine }),
   quantity('bore-error', 'off the size wanted', {
     ...cylinder,
     fine: true,
     signed: true,
     derived: 'bore-error',
   }),
-  quantity('piston-clearance', 'piston clearance', { ...cylinder, ...gap, signed: true, derived: 'piston-clearance' }),
+  quantity('piston-clearance', 'piston clearance', {
+    ...cylinder,
+    ...gap,
+    ...checkAgain,
+    signed: true,
+    derived: 'piston-clearance',
+  }),
   quantity('wall-thickness', 'wall', { ...cylinder, over: 'too thick', under: 'too thin' }),
   quantity('wall-left', 'wall left at the size wanted', {
     ...cylinder,

@@ -1,5 +1,5 @@
 /** Main bores and their line, cam tunnel, bearings, crankshaft and rods. */
-import { fine, gap, type Quantity, quantity, word } from '../quantity.ts';
+import { checkAgain, fine, gap, type Quantity, quantity, word } from '../quantity.ts';
 
 /** The parting line is avoided. */
 const ROUND_A_HOUSING = [
@@ -23,7 +23,7 @@ const thick = { over: 'too thick', under: 'too thin' } as const;
 const along = { fine: true, signed: true, over: 'too high', under: 'too low' } as const;
 
 export const BOTTOM_END: readonly Quantity[] = [
-  quantity('main-size', 'main bore', { ...main, ...fine, points: ROUND_A_HOUSING }),
+  quantity('main-size', 'main bore', { ...main, ...fine, ...checkAgain, points: ROUND_A_HOUSING }),
   quantity('main-out-of-round', 'out of round', { ...main, ...much, derived: 'main-out-of-round' }),
   quantity('main-vertical', 'vertical over the others', {
     ...main,

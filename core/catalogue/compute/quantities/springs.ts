@@ -1,12 +1,12 @@
 /** Valve springs and the height they stand at. */
-import { bothSides, load, type Quantity, quantity, tall, valve, word } from '../quantity.ts';
+import { bothSides, checkAgain, load, type Quantity, quantity, tall, valve, word } from '../quantity.ts';
 
 export const SPRINGS: readonly Quantity[] = [
   quantity('installed-height', 'height read', { ...bothSides, ...tall, entryRule: 'last_digits', entryDigits: 3 }),
   quantity('shims-fitted', 'shims', { ...valve, ...word }),
-  quantity('height-with-shim', 'with shims', { ...bothSides, ...tall, derived: 'height-with-shim' }),
-  quantity('seat-load', 'seat load', { ...bothSides, ...load, derived: 'seat-load' }),
-  quantity('open-load', 'open load', { ...bothSides, ...load, derived: 'open-load' }),
+  quantity('height-with-shim', 'with shims', { ...bothSides, ...tall, ...checkAgain, derived: 'height-with-shim' }),
+  quantity('seat-load', 'seat load', { ...bothSides, ...load, ...checkAgain, derived: 'seat-load' }),
+  quantity('open-load', 'open load', { ...bothSides, ...load, ...checkAgain, derived: 'open-load' }),
   quantity('spring-rate', 'spring rate', { ...valve, family: 'spring_rate', derived: 'spring-rate' }),
   quantity('coil-bind-clearance', 'coil bind clearance', {
     ...bothSides,

@@ -1,5 +1,5 @@
 /** Guides and the stems that run in them, with the fits of guide and seat insert. */
-import { bothSides, fine, gap, type Quantity, quantity, tall, valve, word } from '../quantity.ts';
+import { bothSides, checkAgain, fine, gap, type Quantity, quantity, tall, valve, word } from '../quantity.ts';
 
 export const VALVES: readonly Quantity[] = [
   quantity('guide-id', 'guide inside', {
@@ -15,7 +15,7 @@ export const VALVES: readonly Quantity[] = [
     ],
   }),
   quantity('stem', 'valve stem', { ...bothSides, ...fine }),
-  quantity('guide-clearance', 'stem in guide', { ...bothSides, ...gap, derived: 'guide-clearance' }),
+  quantity('guide-clearance', 'stem in guide', { ...bothSides, ...gap, ...checkAgain, derived: 'guide-clearance' }),
   quantity('bell-mouth', 'bell-mouth of guide', { ...valve, fine: true, over: 'too much', derived: 'bell-mouth' }),
   quantity('rock-swing', 'stem rocks, full side swing', { ...valve, fine: true, over: 'too much' }),
   quantity('rock-reach', 'gauge beyond the guide', { ...valve, over: 'too far', under: 'too near' }),
