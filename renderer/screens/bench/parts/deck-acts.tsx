@@ -30,12 +30,12 @@ export function DeckActs({ bench, survey, stage }: { bench: BenchCasting; survey
     <>
       {mayReport && (
         <Button wide kind={measureFirst === null ? 'go' : 'plain'} onPress={() => report(kind.id)}>
-          {askWords(kind, bench)}
+          {measureFirst === null ? askWords(kind, bench) : 'Report it'}
         </Button>
       )}
       {measureFirst !== null && (
         <GoButton wide href={tableAddress(bench.tag, measureFirst)}>
-          Measure {(bench.tables.find((table) => table.code === measureFirst)?.words ?? 'first').toLowerCase()}
+          Measure {measureFirst.replace('-', ' ')}
         </GoButton>
       )}
     </>

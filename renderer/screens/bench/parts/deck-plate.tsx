@@ -91,7 +91,11 @@ export function DeckPlate(props: DeckPlateProps) {
             return <path key={line.key} d={`M${from.x} ${from.y}L${to.x} ${to.y}`} className={css.edge} />;
           })}
         </svg>
-        <fieldset className={css.boxes} aria-label="Places on the face">
+        <fieldset
+          className={css.boxes}
+          style={roomFor(boxes, grid, shown, relief !== null)}
+          aria-label="Places on the face"
+        >
           {boxes.map((box) => (
             <button
               key={box.key}
@@ -116,6 +120,23 @@ export function DeckPlate(props: DeckPlateProps) {
       </div>
     </div>
   );
+}
+
+/** How large a box may be so that it leaves its neighbours free, and the relief to be seen: shares of the drawing. */
+function roomFor(boxes: readonly PlateBox[], grid: Frame, shown: Frame, relief: boolean): React.CSSProperties {
+  const share = relief ? 0.62 : 0.9;
+  const between = (places: readonly number[], size: number) => size / Math.max(new Set(places).size - 1, 1);
+  const wide =
+    between(
+      boxes.map((box) => box.seen.x),
+      grid.width,
+    ) / shown.width;
+  const high =
+    between(
+      boxes.map((box) => box.seen.y),
+      grid.height,
+    ) / shown.height;
+  return { '--wide': 100 * share * wide, '--high': 100 * share * high } as React.CSSProperties;
 }
 
 /**
@@ -204,7 +225,7 @@ const lookOf = (n: number, count: number): string =>
   css[LOOKS[count === 1 ? 3 : Math.round((n * (LOOKS.length - 1)) / (count - 1))] ?? 'mid'] ?? '';
 
 /** Levels in whole steps of the dial from the lower plane up. */
-export const levelsOf = ({ heights, step }: Relief): number[] =>
+const levelsOf = ({ heights, step }: Relief): number[] =>
   levelsBetween(0, Math.max(0, ...heights.filter((height) => height !== null)), step);
 
 function Bands({ relief, frame }: { relief: Relief; frame: Frame }) {
