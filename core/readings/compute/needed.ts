@@ -95,9 +95,17 @@ function spotsFor(bench: Bench, operation: WantingOperation, want: Want, kind: S
   if (kind === null || want.where === 'once') return kind === null ? [null] : [];
   const all = bench.facts.spots.filter((spot) => spot.kind === kind);
   if (want.where === 'all_spots') return all;
-  const worked = all.filter((spot) => operation.spots.includes(spot.id));
+  const here = bench.facts.spots.filter((spot) => operation.spots.includes(spot.id));
+  const worked = all.filter((spot) => here.includes(spot) || here.some((valve) => serves(spot, valve)));
   return worked.length > 0 ? worked : all;
 }
+
+/** A port is worked with its valves; one without a cylinder serves several. */
+const serves = (port: Spot, valve: Spot): boolean =>
+  port.kind === 'port' &&
+  valve.kind === 'valve' &&
+  port.side === valve.side &&
+  (port.cylinder === null || port.cylinder === valve.cylinder);
 
 /** The points that a table shows for this casting; all of them where no table shows any. */
 function pointsShown(

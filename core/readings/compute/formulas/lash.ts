@@ -32,8 +32,9 @@ function shimWanted(look: Look): Known | null {
 
 /** Sizes as far as the sheet says them. */
 function sizesOf(look: Look) {
-  const step = look.figure('lash-shim-step')?.value ?? null;
-  return step === null || step <= 0 ? null : { step, low: look.low('lash-shim'), high: look.high('lash-shim') };
+  const known = look.figure('lash-shim-step');
+  if (known?.value == null || known.value <= 0) return null;
+  return { known, step: known.value, low: look.low('lash-shim'), high: look.high('lash-shim') };
 }
 
 /** The size nearest to a thickness; of two alike the thinner one: a valve without lash burns. */
@@ -50,11 +51,13 @@ function shimChosen(look: Look): Known | null {
   if (wanted?.value == null) return wanted;
   const sizes = sizesOf(look);
   if (!sizes) return { ...made([wanted], wanted.value, ['exact: no list of sizes known']), planned: true };
-  return { ...made([wanted], nearest(wanted.value, sizes)), planned: true };
+  return { ...made([wanted], nearest(wanted.value, sizes), sizes.known.marks), planned: true };
 }
 
-/** With the shim that is in, else with the one to fit. */
+/** With the shim that is in, else with the one to fit; once it is measured again, that stands. */
 function lashWithShim(look: Look): Known | null {
+  const measured = look.value('lash', { stage: 'after' });
+  if (measured?.value != null) return { ...measured, marks: [...measured.marks, 'measured'] };
   const room = roomOf(look);
   const shim = look.value('lash-shim', { stage: 'after' }) ?? look.value('lash-shim-chosen');
   return room?.value == null || shim?.value == null ? null : made([room, shim], room.value - shim.value);

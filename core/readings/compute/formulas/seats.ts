@@ -86,9 +86,11 @@ export function fromMean(here: Known | null, all: readonly Known[]): Known | nul
   return made([here], divideRounded(BigInt(here.value) * count - sum, count));
 }
 
-/** The margin that was found less what the face lost or is to lose. */
+/** The margin that was found less what the face lost or is to lose; once it is measured again, that stands. */
 function marginLeft(look: Look): Known | null {
   const { stage } = look.place;
+  const measured = stage === 'after' ? look.value('margin') : null;
+  if (measured?.value != null) return { ...measured, marks: [...measured.marks, 'measured'] };
   const off = axial(look, look.value('face-stock'));
   if (off?.value === null) return off;
   const found = stage === 'before' ? look.either('margin') : look.value('margin', { stage: 'before' });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { BENCH_TABLES } from '#core/catalogue/compute/bench-tables.ts';
 import { id } from '#core/kernel/ids.ts';
 import { openBench } from '#core/readings/compute/bench.ts';
-import type { Facts } from '#core/readings/compute/model.ts';
+import type { Facts, Spot } from '#core/readings/compute/model.ts';
 import {
   listNeeded,
   neededSummary,
@@ -11,6 +11,7 @@ import {
   type WantingOperation,
 } from '#core/readings/compute/needed.ts';
 import { factsOf, limitOf, readingOf, valves } from '#tests/kit/bench-facts.ts';
+import { ports } from '#tests/kit/valve-bench.ts';
 
 const want = (quantity: string, words: Partial<Want> = {}): Want => ({
   quantity,
@@ -65,6 +66,20 @@ describe('listNeeded', () => {
     expect(
       needed({ readings }, operation([want('stem')], { spots: [spot], id: id<'operation'>(3), redo: true }))[0]?.isMet,
     ).toBe(true);
+  });
+
+  it('asks of a port where its valve was worked, and of one that serves several', () => {
+    const [first, second] = ports('1I', '1E');
+    const both = { ...(first as Spot), id: id<'spot'>(201), label: '1-2I', cylinder: null };
+    const spots = [...valves('1E', '1I', '2I'), ...(first && second ? [first, second] : []), both];
+    const labels = (worked: number[]) =>
+      needed({ spots }, operation([want('port-vacuum-fall')], { spots: worked.map((it) => id<'spot'>(it)) })).map(
+        (it) => it.words.split(' ')[0],
+      );
+
+    expect(labels([1])).toEqual(['1E']);
+    expect(labels([2])).toEqual(['1I', '1-2I']);
+    expect(labels([])).toEqual(['1I', '1E', '1-2I']);
   });
 
   it('wants of a redo its own figure also where it was typed instead of computed', () => {

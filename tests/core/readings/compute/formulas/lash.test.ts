@@ -33,7 +33,11 @@ describe('lash-shim-chosen', () => {
   it('is the nearest size, and what lash it leaves is judged (exact arithmetic)', () => {
     const bench = valveBench(found('2.70', '0.28'), SIZES);
 
-    expect(bench.known('lash-shim-chosen')).toMatchObject({ value: mm('2.80'), planned: true });
+    expect(bench.known('lash-shim-chosen')).toMatchObject({
+      value: mm('2.80'),
+      planned: true,
+      marks: ['step of lash shim sizes from the sheet'],
+    });
     expect(bench.known('lash-with-shim')).toMatchObject({ value: mm('0.18'), planned: true });
     expect(bench.verdict('lash-with-shim')).toBe('pass');
   });
@@ -54,10 +58,13 @@ describe('lash-shim-chosen', () => {
     expect(valveBench(found('3.00', '0.60'), SIZES).verdict('lash-with-shim')).toBe('fail');
   });
 
-  it('gives way to the shim that is in', () => {
+  it('gives way to the shim that is in, and to the lash that was measured with it', () => {
     const bench = valveBench([...found('2.70', '0.28'), ['lash-shim', '2.75', 'mm']], SIZES);
 
+    const read = valveBench([...found('2.70', '0.28'), ['lash', '0.21', 'mm']], SIZES);
+
     expect(bench.known('lash-with-shim')).toMatchObject({ value: mm('0.23'), planned: false });
+    expect(read.known('lash-with-shim')).toMatchObject({ value: mm('0.21'), planned: false, marks: ['measured'] });
   });
 
   it('never lies farther from the wanted lash than half a step, inside the sizes (property)', () => {

@@ -112,6 +112,12 @@ describe('margin-left', () => {
     },
   );
 
+  it('gives way to the margin that was measured after grinding', () => {
+    const bench = valveBench([...ground('0.062', '0.008', 'after'), ['margin', '0.052', 'in']], seatAt('45'));
+
+    expect(bench.known('margin-left')).toMatchObject({ value: inch('0.052'), marks: ['measured'] });
+  });
+
   it('is judged as the margin is, before anything is cut (TM 5-1940-322-24, Table 2: at least 0.031 in)', () => {
     const limits = [...seatAt('45'), limitOf('margin', 'in', { low: '0.031' })];
     const at = (face: string) =>
