@@ -54,6 +54,8 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
         words: `${list(done.notDone) || 'nothing was declined'}.`,
         named: [
           { label: 'Not done by us:', words: 'lash, piston to valve, cam timing and the condition of bolts.' },
+          // Common practice, no source.
+          { label: 'Before starting:', words: 'turn the engine by hand twice.' },
           ...done.waived.map((words) => ({ label: 'Let pass:', words })),
         ],
       },
