@@ -1,6 +1,6 @@
 /**
- * Which engines a quantity is for. A row that cannot arise on a casting is left out of its tables; where the engine is not known
- * it stays, and says what is wanted. Pure.
+ * Which engines a quantity is for. A row that cannot arise on a casting is left out of its tables; where the engine or its
+ * cam is not known it stays, and says what is wanted. Pure.
  */
 
 /** A V engine's manifold, decks of two banks, an overhead cam's drive, a pushrod engine's lifters, a pair of heads, fuel. */
@@ -27,7 +27,7 @@ export function applies(onlyFor: OnlyFor | null, { layout, camLayout, fuel, hasP
     case 'two banks':
       return hasBanks;
     case 'overhead cam':
-      return camLayout === 'sohc' || camLayout === 'dohc';
+      return camLayout === 'sohc' || camLayout === 'dohc' || camLayout === 'none';
     case 'pushrods':
       return camLayout === 'ohv' || camLayout === 'none';
     case 'pair':

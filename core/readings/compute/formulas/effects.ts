@@ -73,8 +73,11 @@ const isOverhead = (look: Look): boolean => ['sohc', 'dohc'].includes(look.facts
 /** Where the arithmetic does not hold; said beside every figure. */
 const TIMING_LIMITS = 'not for gears, nor for an idler or tensioner in the pulling run';
 
+const CAM_NOT_KNOWN = 'where its cam sits is not known';
+
 /** Why no timing is claimed; null where it may be. */
 function noTiming(look: Look): string | null {
+  if (look.facts.casting.camLayout === 'none') return `${CAM_NOT_KNOWN}: an overhead cam comes late by the cut`;
   if (!isOverhead(look)) return 'no overhead cam: its timing stays';
   return look.facts.engine?.layout === 'flat' ? 'flat engine: its banks do not move alike, set both cams anew' : null;
 }
@@ -110,7 +113,9 @@ function retard(look: Look, of: 'cam' | 'crank'): Known | null {
 
 /** Lifters of a pushrod engine sit deeper in their preload by as much as the head came down. */
 function pushrods(look: Look): Known | null {
-  if (look.facts.casting.camLayout !== 'ohv') return unknown('no pushrods on this head');
+  const { camLayout } = look.facts.casting;
+  if (camLayout === 'none') return unknown(`${CAM_NOT_KNOWN}: pushrods would be too long by the cut`);
+  if (camLayout !== 'ohv') return unknown('no pushrods on this engine');
   const moved = valueAt(look, 'head-drop', 'after');
   return (
     moved && {

@@ -12,7 +12,7 @@ describe('applies', () => {
     ['a twin-cam four', { camLayout: 'dohc' }, ['overhead cam', 'petrol']],
     ['a diesel', { fuel: 'diesel' }, ['pushrods', 'diesel']],
     ['a side-valve four', { camLayout: 'side' }, ['petrol']],
-    ['an engine nobody named', { layout: null, camLayout: 'none' }, ['v engine', 'pushrods', 'petrol']],
+    ['an engine nobody named', { layout: null, camLayout: 'none' }, ['v engine', 'overhead cam', 'pushrods', 'petrol']],
   ])('%s', (_, more, expected) => {
     expect(of(more)).toEqual(expected);
   });

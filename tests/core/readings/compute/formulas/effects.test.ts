@@ -102,6 +102,7 @@ describe('EFFECT_FORMULAS: cam timing', () => {
   it.each([
     ['ohv', 'inline', 'no overhead cam'],
     ['side', 'inline', 'no overhead cam'],
+    ['none', 'inline', 'where its cam sits is not known'],
     ['sohc', 'flat', 'flat engine'],
   ] as const)('%s, %s: no figure but words, "%s"', (camLayout, layout, words) => {
     const bench = headBench({
