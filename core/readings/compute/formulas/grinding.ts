@@ -24,7 +24,10 @@ function rise(look: Look): Known | null {
   if (cut === null && face === null) return null;
   if (cut === null || face === null) return unknown('say both the cut and the grind, 0 where nothing is taken off');
   const risen = sum(cut, axial(look, face));
-  return look.place.stage === 'before' ? planned(risen) : risen;
+  if (look.place.stage === 'after') return risen;
+  // Heights read by now hold the cut already: a plan would count it twice.
+  const isDone = look.value('valve-rise', { stage: 'after' })?.value != null;
+  return isDone ? unknown('done: what was cut is written down') : planned(risen);
 }
 
 const planHeight = (look: Look): Known | null => planned(sum(heightToShim(look), look.value('valve-rise')));

@@ -54,6 +54,17 @@ describe('valve-rise', () => {
     expect(done.known('valve-rise')).toMatchObject({ value: inch('0.010'), planned: false });
   });
 
+  it('ends as a plan once what was cut is written down, so that nothing is counted twice', () => {
+    const done: Typed[] = [
+      ['seat-cut-depth', '0.011', 'in'],
+      ['face-stock', '0.004', 'in'],
+    ];
+    const bench = planAt([...plan('0.012', '0.006'), height, ...done]);
+
+    expect(bench.known('valve-rise')).toMatchObject({ value: null, marks: ['done: what was cut is written down'] });
+    expect(bench.value('plan-height')).toBeNull();
+  });
+
   it('wants both figures, and an angle only where a face is ground', () => {
     expect(planAt([['seat-cut-depth', '0.012', 'in', planned]]).known('valve-rise')).toMatchObject({ value: null });
     expect(planAt(plan('0.012', '0.006'), []).value('valve-rise')).toBeNull();
