@@ -4,6 +4,8 @@ import { cylinder, fine, gap, type Quantity, quantity, tall } from '../quantity.
 const corner = { spotKind: 'deck_corner', fine: true, signed: true, over: 'too much' } as const;
 const cut = { fine: true, signed: true, over: 'too much' } as const;
 
+const diesel = { onlyFor: 'diesel' } as const;
+
 /** A maker offers up to so many thicknesses of gasket for one diesel. */
 const GASKETS = [1, 2, 3, 4, 5] as const;
 
@@ -51,9 +53,18 @@ export const DECK_HEIGHT: readonly Quantity[] = [
     signed: true,
   }),
   quantity('highest-piston', 'highest piston', { ...tall, fine: true, signed: true, derived: 'highest-piston' }),
-  quantity('gasket-for-pistons', 'gasket for the highest piston', { fine: true, derived: 'gasket-for-pistons' }),
+  quantity('gasket-for-pistons', 'gasket for the highest piston', {
+    ...diesel,
+    fine: true,
+    derived: 'gasket-for-pistons',
+  }),
   ...GASKETS.flatMap((n) => [
-    quantity(`gasket-size-${n}`, `gasket ${n}, pressed`, { fine: true, optional: true }),
-    quantity(`gasket-up-to-${n}`, `gasket ${n}, for pistons up to`, { fine: true, optional: true, signed: true }),
+    quantity(`gasket-size-${n}`, `gasket ${n}, pressed`, { ...diesel, fine: true, optional: true }),
+    quantity(`gasket-up-to-${n}`, `gasket ${n}, for pistons up to`, {
+      ...diesel,
+      fine: true,
+      optional: true,
+      signed: true,
+    }),
   ]),
 ];
