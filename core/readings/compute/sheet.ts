@@ -14,6 +14,7 @@ import { cellAt } from './cells.ts';
 import { columnsOf, type Placed } from './columns.ts';
 import { NOT_CHECKED, showLimit } from './limit-words.ts';
 import type { Facts, Limit } from './model.ts';
+import { isReplaced } from './replaced.ts';
 import { entryRuleOf, rowDecimals, rowUnit } from './row-units.ts';
 import type { Column, LimitShown, Sheet, SheetRow } from './sheet-model.ts';
 import { pickingOf, shimPlanOf, spreadOf } from './shim-plan.ts';
@@ -114,7 +115,7 @@ const withOtherUnit = (text: string, unit: UnitCode, row: UnitCode | null): stri
 function columnOf(bench: Bench, place: Placed, rows: readonly SheetRow[], index: number, withShims: boolean): Column {
   const { verdict, row } = worstOf(rows, index);
   const quantity = row && bench.quantity(row.quantity);
-  const lead = rows.find((it) => isLead(it, index));
+  const lead = rows.find((it) => isLead(it, index) && !isReplaced(rows, it, index));
   return {
     spot: place.spot?.id ?? null,
     label: place.label,
@@ -141,10 +142,10 @@ const isLead = (row: SheetRow, index: number): boolean =>
  * unless the column is about it: its own cell says so.
  */
 function worstOf(rows: readonly SheetRow[], index: number) {
-  const lead = rows.find((row) => isLead(row, index));
+  const lead = rows.find((row) => isLead(row, index) && !isReplaced(rows, row, index));
   const judged = rows.flatMap((row) => {
     const verdict = row.cells[index]?.verdict;
-    if (!verdict) return [];
+    if (!verdict || isReplaced(rows, row, index)) return [];
     const isAbsent = verdict.name === 'not measured' && row !== lead && (!row.shown || row.derived);
     return isAbsent ? [] : [{ verdict, row }];
   });

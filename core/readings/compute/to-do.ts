@@ -5,6 +5,7 @@ import { STEPS_TOO_TALL, STEPS_WEAK, shortOrTall, stepsTooShort } from './advice
 import type { Bench } from './bench.ts';
 import type { Placed } from './columns.ts';
 import { shimTaskOf } from './formulas/springs.ts';
+import { isReplaced } from './replaced.ts';
 import type { Cell, Column, SheetRow, ToDo } from './sheet-model.ts';
 import type { Doing } from './steps/step.ts';
 import { STEPS } from './steps.ts';
@@ -19,7 +20,7 @@ export function toDoOf(
   return columns.flatMap((column, index) =>
     rows.flatMap((row) => {
       const cell = row.cells[index];
-      if (!cell) return [];
+      if (!cell || isReplaced(rows, row, index)) return [];
       const place = places[index];
       const doing = needsDoing(cell) ? doingFor(bench, row, cell, place) : doubtOn(bench, row, cell, place);
       return doing ? [{ spot: column.spot, label: column.label, ...doing }] : [];

@@ -1,6 +1,6 @@
 /** Which rows of a sheet stand on the screen, in which order they are seen and typed, and what they are called beside the figures. */
 import type { Sheet, SheetRow } from '#core/readings/compute/sheet-model.ts';
-import { isTyped, labelOf } from './reading-view.ts';
+import { type At, isTyped, labelOf, startAt } from './reading-view.ts';
 
 /** The readings before work, those after it, or both one under the other. */
 export type StageShown = 'before' | 'after' | 'both';
@@ -47,6 +47,13 @@ export function rowsShown(sheet: Sheet, stage: StageShown): SheetRow[] {
 export function rowsTyped(sheet: Sheet, stage: StageShown): SheetRow[] {
   const seen = new Set(rowsShown(sheet, stage).map((row) => row.key));
   return sheet.rows.filter((row) => seen.has(row.key) && isTyped(row));
+}
+
+/** Where the hand goes when a stage is chosen: what is not read yet of that stage, else its first row. */
+export function stageStart(sheet: Sheet, order: readonly string[], stage: StageShown): At | null {
+  const typed = rowsTyped(sheet, stage);
+  const own = typed.filter((row) => row.stage === stage);
+  return startAt(sheet, order, own.length > 0 ? own : typed);
 }
 
 export type RowLabel = Readonly<{

@@ -27,7 +27,7 @@ import { TableHead } from '../parts/table-head.tsx';
 import { TableKeys } from '../parts/table-keys.tsx';
 import { type Panel, TablePanel } from '../parts/table-panel.tsx';
 import { TwoReadings } from '../parts/two-readings.tsx';
-import { rowLabels } from '../reading-rows.ts';
+import { rowLabels, type StageShown, stageStart } from '../reading-rows.ts';
 import { loudNotes, pagesOf, rowsOf } from '../reading-view.ts';
 import { thingOf } from '../things.ts';
 import css from './table-screen.module.css';
@@ -105,6 +105,11 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
   const tool = sheet.tools.find((one) => one.id === gauge.tool);
   const wide = WIDE.includes(panel);
   const toggle = (one: Panel) => setPanel(panel === one ? null : one);
+  const toStage = (stage: StageShown) => {
+    stages.setStage(stage);
+    const start = stageStart(sheet, order, stage);
+    if (start) hand.choose(start.column, start.row);
+  };
 
   return (
     <div className={classes(css.table, wide && css.looking)}>
@@ -115,7 +120,8 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
           pages={pages}
           page={page}
           onPage={(n) => hand.choose(pages[n]?.groups[0]?.columns[0]?.key ?? at.column, null)}
-          stages={stages}
+          stage={stages.stage}
+          onStage={toStage}
           gaugeWords={tool?.name ?? 'not named'}
           panel={panel}
           onPanel={toggle}

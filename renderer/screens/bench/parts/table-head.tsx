@@ -9,7 +9,7 @@ import { Tag } from '../../../kit/tag.tsx';
 import { deckAddress, foundAddress } from '../bench-addresses.ts';
 import type { BenchCasting } from '../bench-casting.ts';
 import { faceOfTable } from '../deck-faces.ts';
-import type { Stages } from '../hooks/use-stage.ts';
+import type { StageShown } from '../reading-rows.ts';
 import { judgedRows, judgingLimit, limitFor, type Page, type Spot } from '../reading-view.ts';
 import css from './table-head.module.css';
 import type { Panel } from './table-panel.tsx';
@@ -20,7 +20,8 @@ export function TableHead({
   pages,
   page,
   onPage,
-  stages,
+  stage,
+  onStage,
   gaugeWords,
   panel,
   onPanel,
@@ -32,7 +33,9 @@ export function TableHead({
   pages: readonly Page[];
   page: number;
   onPage: (page: number) => void;
-  stages: Stages;
+  /** Null where there is nothing to choose. */
+  stage: StageShown | null;
+  onStage: (stage: StageShown) => void;
   gaugeWords: string;
   panel: Panel;
   /** Opens a panel, or closes it when it is open. */
@@ -49,12 +52,12 @@ export function TableHead({
           {bench.customer} {bench.promise?.rush && <Rush />}
         </span>
       </span>
-      <div className={classes(css.block, stages.stage !== null && css.short)}>
-        <JudgedBy spot={spot} gaugeWords={gaugeWords} most={stages.stage === null ? MOST_JUDGED : 1} />
+      <div className={classes(css.block, stage !== null && css.short)}>
+        <JudgedBy spot={spot} gaugeWords={gaugeWords} most={stage === null ? MOST_JUDGED : 1} />
       </div>
-      {stages.stage !== null && (
+      {stage !== null && (
         <div className={css.stages}>
-          <Choice label="Stage" quiet options={STAGES} value={stages.stage} onChange={stages.setStage} />
+          <Choice label="Stage" quiet options={STAGES} value={stage} onChange={onStage} />
         </div>
       )}
       {pages.length > 1 && (

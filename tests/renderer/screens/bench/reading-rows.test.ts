@@ -6,6 +6,7 @@ import {
   rowsShown,
   rowsTyped,
   stageOfRow,
+  stageStart,
 } from '#renderer/screens/bench/reading-rows.ts';
 import { boresOf } from './bores-sheet.ts';
 import { cellOf, rowOf, sheetOf } from './sheets.ts';
@@ -60,6 +61,14 @@ describe('stageOfRow', () => {
     expect(stageOfRow(sheet, 'bore|p2|after')).toBe('after');
     expect(stageOfRow(sheet, 'piston-size||before')).toBeNull();
     expect(stageOfRow(sheet, undefined)).toBeNull();
+  });
+});
+
+describe('stageStart', () => {
+  it('goes to what is not read yet of the stage chosen', () => {
+    expect(stageStart(sheet, ['1', '2'], 'after')).toEqual({ row: 'bore|p0|after', column: '1' });
+    expect(stageStart(sheet, ['1', '2'], 'before')).toEqual({ row: 'bore|p0|before', column: '2' });
+    expect(stageStart(sheet, ['1'], 'both')).toEqual({ row: 'piston-size||before', column: '1' });
   });
 });
 
