@@ -58,8 +58,8 @@ function drawPart(pen: Pen, grid: Grid, wanted: Pick<Part, 'groups' | 'from' | '
     groups.reduce((sum, group) => sum + group.spots.length, 0),
   );
   const stage = grid.rows.some((row) => row.stage) ? STAGE : 0;
-  const label = count > 12 ? 98 - stage / 1.6 : 104;
-  const limit = count > 12 ? 78 : 92;
+  const label = count > 12 ? 98 - stage / 1.6 : 102;
+  const limit = count > 8 ? 78 : 92;
   const cell = Math.min(64, (width - label - stage - limit) / count);
   const part: Part = { ...wanted, count, label, stage, limit, cell, width };
   const heads = (more: string): Block =>

@@ -138,6 +138,8 @@ const FIGURE = 66;
 function drawFacts(pen: Pen, { heading: title, rows, notes }: FactTable): void {
   const hasFound = rows.some(({ found }) => found !== null);
   const hasAfter = rows.some(({ after }) => after !== null);
+  // A heading with one row at a foot is soon overlooked.
+  need(pen, 96);
   const column = (name: string) => ({ title: name, width: FIGURE, align: 'end' as const });
   table(pen, {
     heading: title,

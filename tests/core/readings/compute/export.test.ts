@@ -161,4 +161,20 @@ describe('exportRows', () => {
       value: '0.078125',
     });
   });
+
+  it.each([
+    ['spring-load-1', '100', 'N', 100_000_000, 'uN'],
+    ['finish-ra', '0.80', 'um', 800_000, 'pm'],
+    ['pressure-held', '140', 'kPa', 140_000_000, 'mPa'],
+    ['chamber-volume', '50.5', 'cc', 50_500_000, '1e-6 cc'],
+    ['seat-angle', '45.5', 'deg', 45_500_000, '1e-6 deg'],
+    ['part-counts', '12', 'count', 12, '1'],
+  ] as const)('gives %s %s %s as %i %s (SI prefixes)', (quantity, typed, unit, base, baseUnit) => {
+    const facts = factsOf({ spots: valves('1E') });
+    const kind = facts.quantities.find(({ code }) => code === quantity)?.spotKind;
+    const spots = kind ? valves('1E').map((it) => ({ ...it, kind })) : [];
+    const reading = readingOf(quantity, typed, unit, kind ? { spot } : {});
+
+    expect(exported({ spots, readings: [reading] }, [])).toMatchObject([{ value: typed, unit, base, baseUnit }]);
+  });
 });
