@@ -110,6 +110,9 @@ describe.skipIf(lacks('chromium'))('a deck survey', () => {
       for (const [line, gap] of Object.entries(lines)) {
         await page.getByRole('button', { name: `${line} ${gap}` }).waitFor();
       }
+      // The other planes stand beside the closest two: 61 tenths on three corners, 58.733 by least squares, said in whole tenths.
+      await page.getByRole('listitem').filter({ hasText: 'On three corners 0.0061' }).waitFor();
+      await page.getByRole('listitem').filter({ hasText: 'Least squares 0.0059' }).waitFor();
       for (const [place, plane] of [
         ['column 3, row 2', 'lower'],
         ['column 1, row 1', 'upper'],

@@ -3,7 +3,7 @@ import type { GridSection, StageSurvey, StraightedgeLine } from '#core/readings/
 import { classes } from '../../../kit/class-names.ts';
 import css from './deck-lines.module.css';
 
-/** Gaps under a straightedge laid on the grid's own rows, columns and diagonals, and the worst span. */
+/** Gaps under a straightedge laid on the grid's own rows, columns and diagonals; the worst span; the face by other planes. */
 export function SectionList({
   stage,
   chosen,
@@ -30,16 +30,21 @@ export function SectionList({
           </button>
         </li>
       ))}
-      {planes.span && (
-        <li>
-          <span className={css.still}>
-            <span>Worst span, {planes.span.words}</span> <b>{planes.span.worst.text}</b>
-          </span>
-        </li>
-      )}
+      {planes.span && <Still words={`Worst span, ${planes.span.words}`} text={planes.span.worst.text} />}
+      {planes.corners[0] && <Still words="On three corners" text={planes.corners[0].flatness.text} />}
+      <Still words="Least squares" text={planes.leastSquares.text} />
     </ul>
   );
 }
+
+/** A figure without a line of its own: of a span, or of the whole face by another plane. */
+const Still = ({ words, text }: { words: string; text: string }) => (
+  <li>
+    <span className={css.still}>
+      <span>{words}</span> <b>{text}</b>
+    </span>
+  </li>
+);
 
 /** The lines of the straightedge with what went under them. */
 export function EdgeList({

@@ -6,6 +6,7 @@ import type { Spot } from '../reading-view.ts';
 import css from './deck-place.module.css';
 import { ReadingField } from './reading-field.tsx';
 import { ReadingQuestion } from './reading-question.tsx';
+import { TwoReadings } from './two-readings.tsx';
 
 export function DeckPlace({
   spot,
@@ -59,6 +60,7 @@ export function DeckPlace({
           onTimes={entry.times}
         />
       </div>
+      {cell?.state === 'two readings' && <TwoReadings label={words} readings={cell.choose} />}
       {question && <ReadingQuestion question={question} onTake={entry.take} onAgain={entry.again} />}
       <p role="status" className={css.becomes}>
         {!question && (preview?.becomes || entry.undone)}

@@ -25,7 +25,7 @@ export function OutOfFlat({ survey, stage }: Props) {
     <section className={css.out} aria-label="Out of flat">
       <p className={css.name}>
         {flatness.words}
-        <small>{[stage.basis === 'none' ? '' : BASIS[stage.basis], stage.readWords].filter(Boolean).join(', ')}</small>
+        <small>{basisWords(stage)}</small>
       </p>
       <p className={css.big}>
         <b className={css[colourOf(flatness.verdict)]}>
@@ -56,11 +56,14 @@ export function OutOfFlat({ survey, stage }: Props) {
   );
 }
 
-const BASIS: Readonly<Record<Exclude<StageSurvey['basis'], 'none'>, string>> = {
-  grid: 'two closest planes',
+/** What the figure was made from, and how much of the grid is read. */
+const basisWords = ({ basis, readWords }: StageSurvey): string =>
+  basis === 'grid' ? `two closest planes, ${readWords}` : basis === 'none' ? readWords : BASIS[basis];
+
+const BASIS = {
   straightedge: 'worst straightedge gap',
   typed: 'as typed in the table',
-};
+} as const;
 
 /** Mark, word and limit. `where`: with its figure, which stands nowhere else. */
 function Judged({ judged, unit, where }: { judged: JudgedFigure; unit: UnitCode; where?: string }) {

@@ -18,7 +18,16 @@ export function NotTaken({
     const { casting, row, column } = placeParts(entry.place);
     const at = entry.refused && casting === spot.sheet.casting.id ? spotAt(spot.sheet, row, column) : null;
     const here = at?.column.label === spot.column.label && at.row.key === spot.row.key;
-    return at && !here ? [{ key: entry.key, row, column, words: `${at.column.label} ${entry.shown}` }] : [];
+    return at && !here
+      ? [
+          {
+            key: entry.key,
+            row,
+            column,
+            words: `${at.column.label || (at.row.pointWords ?? at.row.words)} ${entry.shown}`,
+          },
+        ]
+      : [];
   });
   if (elsewhere.length === 0) return null;
   return (

@@ -5,6 +5,7 @@ import type { DeckSurvey } from '#core/readings/compute/deck-survey-model.ts';
 import { DeckScreen } from '#renderer/screens/bench/pages/deck-screen.tsx';
 import { type Answers, showBench } from '../around.tsx';
 import { CASTING_TYPE, castingOf, operationOf } from '../castings.ts';
+import { readingOf } from '../sheets.ts';
 import { BOWED, EMPTY_GRID, judgedOf, stageOf, surveyOf } from '../surveys.ts';
 
 beforeEach(() => {
@@ -193,13 +194,18 @@ describe('DeckScreen', () => {
     await box(/^Ask for straighten$/);
   });
 
-  it('leads to what must be measured first, and reports at minimum thickness where no cut is left', async () => {
-    const thin = stageOf('before', BOWED);
-    const left = judgedOf('thickness', 'thickness left', '3.9400', 'fail', null);
-    const cut = thin.cut && { ...thin.cut, ways: thin.cut.ways.map((way) => ({ ...way, left })) };
-    show(BOWED, { before: { ...thin, cut, measureFirst: 'cam-line' } });
+  it('leads to what must be measured first', async () => {
+    show(BOWED, { before: stageOf('before', BOWED, { measureFirst: 'cam-line' }) });
     const link = await screen.findByRole('link', { name: 'Measure cam line' });
     expect(link.getAttribute('href')).toBe('#/bench/tag/30921/table/cam-line');
+    await box(/^Report it$/);
+  });
+
+  it('reports a casting at its minimum where no way of cutting leaves enough', async () => {
+    const stage = stageOf('before', BOWED);
+    const left = judgedOf('thickness', 'thickness left', '3.9400', 'fail', null);
+    const cut = stage.cut && { ...stage.cut, ways: stage.cut.ways.map((way) => ({ ...way, left })) };
+    show(BOWED, { before: { ...stage, cut } });
     await box(/^Report thickness at or under minimum$/);
   });
 
@@ -248,6 +254,27 @@ describe('DeckScreen', () => {
     await press('Nothing to measure here');
     await waitFor(() => expect(inputs('readings/mark-not-applicable')).toHaveLength(1));
     await field('column 2, row 1');
+  });
+
+  it('lets choose where two people read one point and do not agree', async () => {
+    const survey = surveyOf(BOWED);
+    const [first, ...points] = survey.before.points;
+    if (!first) throw new Error('no point');
+    const two = { ...first.cell, state: 'two readings' as const, choose: [readingOf(601, '0'), readingOf(602, '-4')] };
+    const chosen: unknown[] = [];
+    show(
+      BOWED,
+      { before: { ...survey.before, points: [{ ...first, cell: two }, ...points] } },
+      {
+        'readings/choose-reading': (input: unknown) => {
+          chosen.push(input);
+          return { reading: 602 };
+        },
+      },
+    );
+    await userEvent.click(await box(/^column 1, row 1/));
+    await userEvent.click(await box(/^-4 DK/));
+    await waitFor(() => expect(chosen).toEqual([expect.objectContaining({ reading: 602 })]));
   });
 
   it('is only looked at after sign-off', async () => {
