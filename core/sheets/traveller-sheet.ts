@@ -125,11 +125,15 @@ function drawChanged(pen: Pen, paper: TravellerPaper): void {
 
 function drawPicture(pen: Pen, paper: TravellerPaper): void {
   const width = widthOf(pen);
-  if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, 124), 3);
+  if (paper.drawing) place(pen, drawingBlock(pen, paper.drawing, width, tallestOf(paper.drawing)), 3);
   if (paper.drawing) paragraph(pen, [{ b: `${paper.drawing.caption}. ` }, marksOf(paper)], STYLES.small, 2);
   else if (paper.marks.length > 0) paragraph(pen, marksOf(paper), STYLES.small, 2);
   paragraph(pen, paper.about, STYLES.small, 0);
 }
+
+/** Two banks one above the other need more height, or their labels run into each other. */
+const tallestOf = ({ width, height }: NonNullable<TravellerPaper['drawing']>): number =>
+  height > width * 0.6 ? 186 : 124;
 
 const marksOf = (paper: TravellerPaper): string => paper.marks.map(({ no, words }) => `${no}\u00a0${words}.`).join(' ');
 
