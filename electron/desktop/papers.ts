@@ -78,7 +78,7 @@ async function saveText(outside: Outside, input: unknown): Promise<Reply> {
   const text = textOf(input);
   if (!text) {
     const message = 'There is nothing to save. Go back to the readings and try again.';
-    return { ok: false, error: { kind: 'bad-input', code: 'desktop/no-text', message } };
+    return { ok: false, error: { kind: 'invalid-input', code: 'desktop/no-text', message } };
   }
   const message = 'The file could not be written there. Nothing is lost; save it in another place.';
   return answerOf(outside, 'desktop/save-text', message, async () => {
