@@ -89,7 +89,7 @@ function pointLabel(sheet: Sheet, row: SheetRow, above: SheetRow | undefined, st
   const sameAxis = goesOn && pointParts(sheet, above).axis === axis;
   const only = sheet.rows.every((one) => !one.shown || !isAlike(one, row) || pointParts(sheet, one).axis === axis);
   const point = sameAxis || only || axis === '' ? place : `${axis}, ${place}`;
-  const named = goesOn || sheet.table.words.toLowerCase().includes(row.words) ? '' : `${row.words} `;
+  const named = goesOn || sheet.table.words.toLowerCase().includes(row.words) ? '' : `${row.words}, `;
   return { label: `${named}${point}${stage}`, full, starts: above !== undefined && !sameAxis };
 }
 

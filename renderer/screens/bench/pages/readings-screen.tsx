@@ -13,6 +13,7 @@ import { deckAddress, limitsAddress, tableAddress } from '../bench-addresses.ts'
 import type { BenchCasting } from '../bench-casting.ts';
 import { isSurveyed } from '../deck-faces.ts';
 import { KeptHere } from '../parts/kept-here.tsx';
+import css from './readings-screen.module.css';
 
 export function ReadingsScreen({ tag }: { tag: number }) {
   const bench = useAppQuery('floor/get-bench', { tag });
@@ -34,28 +35,30 @@ export function ReadingsScreen({ tag }: { tag: number }) {
       {tables.data && (
         <Sheet title="Tables" note="touch one to read or type" scroll>
           {tables.data.length === 0 && <Empty>No table of readings fits this casting.</Empty>}
-          <Rows label="Tables">
-            {tables.data.map((table) => (
+          <div className={css.tables}>
+            <Rows label="Tables">
+              {tables.data.map((table) => (
+                <Row
+                  key={table.code}
+                  href={tableAddress(tag, table.code)}
+                  title={<b>{table.words}</b>}
+                  note={table.summary || 'No readings yet.'}
+                />
+              ))}
+              {bench.data && isSurveyed(bench.data.kind) && (
+                <Row
+                  href={deckAddress(tag)}
+                  title={<b>Survey of flatness</b>}
+                  note="dial grid and straightedge on the drawing of each face"
+                />
+              )}
               <Row
-                key={table.code}
-                href={tableAddress(tag, table.code)}
-                title={<b>{table.words}</b>}
-                note={table.summary || 'No readings yet.'}
+                href={limitsAddress(tag)}
+                title={<b>What judges it</b>}
+                note="every limit with its source, who typed and who checked it"
               />
-            ))}
-            {bench.data && isSurveyed(bench.data.kind) && (
-              <Row
-                href={deckAddress(tag)}
-                title={<b>Survey of flatness</b>}
-                note="dial grid and straightedge on the drawing of each face"
-              />
-            )}
-            <Row
-              href={limitsAddress(tag)}
-              title={<b>What judges it</b>}
-              note="every limit with its source, who typed and who checked it"
-            />
-          </Rows>
+            </Rows>
+          </div>
           {bench.data && bench.data.facts.length > 0 && <Facts bench={bench.data} />}
           {bench.data && (
             <>

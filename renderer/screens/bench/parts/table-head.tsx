@@ -95,9 +95,11 @@ export function TableHead({
           </Button>
         )}
         <Survey bench={bench} table={spot.sheet.table.code} />
-        <Button pressed={turned} onPress={onTurn}>
-          Flip
-        </Button>
+        {spot.sheet.columns.length > 1 && (
+          <Button pressed={turned} onPress={onTurn}>
+            Flip
+          </Button>
+        )}
         <Button kind="found" href={foundAddress(bench.tag)} label="Found something">
           Found
         </Button>

@@ -111,7 +111,7 @@ describe('rowLabels', () => {
     const rows = ['top', 'middle', 'bottom'].map(guide);
     const guides = { ...sheet, rows, table: { ...sheet.table, words: 'Guides and stems' } };
     expect(rows.map((row) => rowLabels(guides, rows).get(row.key)?.label)).toEqual([
-      'guide inside top',
+      'guide inside, top',
       'middle',
       'bottom',
     ]);
