@@ -17,13 +17,20 @@ export function toDoOf(
   rows: readonly SheetRow[],
   places: readonly Placed[],
 ): readonly ToDo[] {
+  const said = new Set<string>();
+  const isFirst = (row: SheetRow, column: Column): boolean => {
+    const key = `${row.key}|${column.group}`;
+    const isRepeated = STEPS[row.quantity]?.once === true && said.has(key);
+    said.add(key);
+    return !isRepeated;
+  };
   return columns.flatMap((column, index) =>
     rows.flatMap((row) => {
       const cell = row.cells[index];
       if (!cell || isReplaced(rows, row, index)) return [];
       const place = places[index];
       const doing = needsDoing(cell) ? doingFor(bench, row, cell, place) : doubtOn(bench, row, cell, place);
-      return doing ? [{ spot: column.spot, label: column.label, ...doing }] : [];
+      return doing && isFirst(row, column) ? [{ spot: column.spot, label: column.label, ...doing }] : [];
     }),
   );
 }

@@ -46,7 +46,7 @@ export const FIT_AND_FACE_STEPS: Readonly<Record<string, Steps>> = {
   'guide-heat': heat,
   'guide-heat-most': heat,
   'cam-line': camLine,
-  'cam-line-here': camLine,
+  'cam-line-here': { ...camLine, once: true },
   'cam-bore-round': { over: ['Cap swapped or turned round?', 'Hone the line.'] },
   'cam-bore-clearance': {
     over: ['Measure the camshaft’s journal where it runs.', 'Bore for bearings or another head: ask the lead.'],

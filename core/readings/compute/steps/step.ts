@@ -5,6 +5,8 @@ import type { Look } from '../look.ts';
 export type Doing = Readonly<{ words: string; steps: readonly string[] }>;
 
 export type Steps = Readonly<{
+  /** Said once for a group of places: the figure is the same at all of them. */
+  once?: true;
   /** What to try when the figure lies above its upper limit, in this order. */
   over?: readonly string[];
   /** What to try when it lies below its lower limit. */

@@ -140,13 +140,16 @@ describe('CAM_BORE_FORMULAS', () => {
       spots: [...intake, ...exhaust],
       limits,
     });
-    const columns = table ? composeSheet(read, table).columns : [];
+    const sheet = table && composeSheet(read, table);
+    const columns = sheet?.columns ?? [];
 
     expect(columns.map((it) => `${it.label} ${it.word}`)).toEqual([
       ...intake.map((it) => `${it.label} pass`),
       ...exhaust.map((it) => `${it.label} too much`),
     ]);
     expect(lookAt(read, 'cam-line-here', exhaust[0])?.value).toBe(inch('0.0020'));
+    // One camshaft is one thing to do.
+    expect(sheet?.toDo.map((it) => it.label)).toEqual(['JE1']);
     expect(Object.keys(CAM_BORE_FORMULAS)).toContain('cam-line');
   });
 });
