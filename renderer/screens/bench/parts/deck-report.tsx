@@ -1,7 +1,7 @@
 /** A survey that has been read: the face with its relief, a section, the straightedge gaps; beside it what follows. */
 import type { DeckSurvey, StageSurvey } from '#core/readings/compute/deck-survey-model.ts';
 import type { BenchCasting } from '../bench-casting.ts';
-import { rowKey } from '../deck-view.ts';
+import { ONCE, rowKey } from '../deck-view.ts';
 import type { DeckChoice } from '../hooks/use-deck-survey.ts';
 import type { JustTyped } from '../hooks/use-just-typed.ts';
 import { colourOf, placeOf } from '../reading-view.ts';
@@ -48,7 +48,7 @@ export function DeckReport({
               lines={stage.lines}
               current={null}
               textOf={(line) =>
-                just.at(placeOf(survey.casting.id, { key: gap(line.code) }, 'once'))?.text ?? line.cell.text
+                just.at(placeOf(survey.casting.id, { key: gap(line.code) }, ONCE))?.text ?? line.cell.text
               }
               onChoose={(line) => onPlace(gap(line.code))}
             />

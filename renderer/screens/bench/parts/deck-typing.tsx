@@ -1,6 +1,6 @@
 /** Typing a survey: the drawing with its boxes above, what it says so far beside it, the place and the pad below. */
 import type { DeckSurvey, StageSurvey } from '#core/readings/compute/deck-survey-model.ts';
-import { pointBeside, rowKey } from '../deck-view.ts';
+import { ONCE, pointBeside, rowKey } from '../deck-view.ts';
 import type { DeckChoice } from '../hooks/use-deck-survey.ts';
 import type { JustTyped } from '../hooks/use-just-typed.ts';
 import type { Gauge } from '../hooks/use-preview.ts';
@@ -42,8 +42,8 @@ export function DeckTyping(props: {
           <SizeList
             fields={survey.fields}
             current={hand.at?.row ?? null}
-            textOf={(key) => props.just.at(placeOf(survey.casting.id, { key }, 'once'))?.text}
-            onChoose={(row) => hand.choose('once', row)}
+            textOf={(key) => props.just.at(placeOf(survey.casting.id, { key }, ONCE))?.text}
+            onChoose={(row) => hand.choose(ONCE, row)}
           />
         ) : (
           <div className={css.upper}>
@@ -73,7 +73,7 @@ export function DeckTyping(props: {
             position={positionOf(choice, spot)}
             hint={part === 'grid' ? survey.step.words : ''}
             counts={part === 'grid' && /^-?\d+$/.test(hand.text)}
-            onRow={(by) => hand.choose('once', rowBeside(props, by) ?? spot.row.key)}
+            onRow={(by) => hand.choose(ONCE, rowBeside(props, by) ?? spot.row.key)}
           >
             {part === 'edge' && (
               <DeckWhere spot={spot} placeQuantity={survey.face.quantities.gapPlace} operation={operation} />
@@ -113,9 +113,9 @@ function SoFar({ survey, stage, choice, hand, just }: Parameters<typeof DeckTypi
           lines={stage.lines}
           current={stage.lines.find((line) => keyOf(line.code) === hand.at?.row)?.code ?? null}
           textOf={(line) =>
-            just.at(placeOf(survey.casting.id, { key: keyOf(line.code) }, 'once'))?.text ?? line.cell.text
+            just.at(placeOf(survey.casting.id, { key: keyOf(line.code) }, ONCE))?.text ?? line.cell.text
           }
-          onChoose={(line) => hand.choose('once', keyOf(line.code))}
+          onChoose={(line) => hand.choose(ONCE, keyOf(line.code))}
         />
       </div>
     );
