@@ -9,16 +9,21 @@ const deep = { ...valve, over: 'too deep', under: 'too shallow' } as const;
 export const GRINDING: readonly Quantity[] = [
   quantity('seat-cut-depth', 'seat cut by', { ...deep, fine: true }),
   quantity('face-stock', 'face ground by', { ...deep, fine: true }),
-  quantity('valve-rise', 'valve rises by', { ...deep, fine: true, derived: 'valve-rise' }),
-  quantity('plan-height', 'height without shims', { ...bothSides, ...tall, derived: 'plan-height' }),
-  quantity('plan-shim', 'shims under it', { ...valve, over: 'too thick', derived: 'plan-shim' }),
+  quantity('valve-rise', 'valve rises by', { ...deep, fine: true, derived: 'valve-rise', optional: true }),
+  quantity('plan-height', 'height without shims', { ...bothSides, ...tall, derived: 'plan-height', optional: true }),
+  quantity('plan-shim', 'shims under it', { ...valve, over: 'too thick', derived: 'plan-shim', optional: true }),
   quantity('plan-height-with-shim', 'height with them', {
     ...bothSides,
     ...tall,
     derived: 'plan-height-with-shim',
     judgedAs: 'height-with-shim',
   }),
-  quantity('plan-load-no-shim', 'seat load without shims', { ...bothSides, ...load, derived: 'plan-load-no-shim' }),
+  quantity('plan-load-no-shim', 'seat load without shims', {
+    ...bothSides,
+    ...load,
+    derived: 'plan-load-no-shim',
+    optional: true,
+  }),
   quantity('plan-seat-load', 'seat load with them', {
     ...bothSides,
     ...load,
@@ -51,6 +56,7 @@ export const GRINDING: readonly Quantity[] = [
     fine: true,
     signed: true,
     derived: 'plan-chamber',
+    optional: true,
   }),
   quantity('plan-recession', 'recession then', {
     ...bothSides,

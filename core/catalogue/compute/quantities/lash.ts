@@ -3,16 +3,30 @@ import { bothSides, fine, type Quantity, quantity, valve } from '../quantity.ts'
 
 export const LASH: readonly Quantity[] = [
   quantity('lash', 'lash', { ...bothSides, over: 'too much', under: 'not enough' }),
-  quantity('lash-shim', 'lash shim', { ...valve, over: 'too thick', under: 'too thin' }),
+  quantity('lash-shim', 'lash shim', { ...valve, over: 'too thick', under: 'too thin', onlyFor: 'overhead cam' }),
   // The sizes a maker offers: from smallest to largest by this step; limits of the lash shim are the ends.
-  quantity('lash-shim-step', 'step of lash shim sizes', { ...valve, fine: true }),
+  quantity('lash-shim-step', 'step of lash shim sizes', {
+    ...valve,
+    fine: true,
+    optional: true,
+    onlyFor: 'overhead cam',
+  }),
   quantity('lash-shim-wanted', 'lash shim wanted', {
     ...valve,
     ...fine,
     entryRule: 'none',
     derived: 'lash-shim-wanted',
+    optional: true,
+    onlyFor: 'overhead cam',
   }),
-  quantity('lash-shim-chosen', 'nearest size', { ...valve, ...fine, entryRule: 'none', derived: 'lash-shim-chosen' }),
+  quantity('lash-shim-chosen', 'nearest size', {
+    ...valve,
+    ...fine,
+    entryRule: 'none',
+    derived: 'lash-shim-chosen',
+    optional: true,
+    onlyFor: 'overhead cam',
+  }),
   quantity('lash-with-shim', 'lash with it', {
     ...bothSides,
     signed: true,
@@ -20,5 +34,6 @@ export const LASH: readonly Quantity[] = [
     under: 'not enough',
     derived: 'lash-with-shim',
     judgedAs: 'lash',
+    onlyFor: 'overhead cam',
   }),
 ];

@@ -11,18 +11,24 @@ export const SEATS: readonly Quantity[] = [
   quantity('seat-angle-from', 'seat angle counts from', reference),
   quantity('valve-angle', 'valve face angle', angle),
   quantity('valve-angle-from', 'face angle counts from', reference),
-  quantity('angle-difference', 'face steeper than seat by', { ...angle, signed: true, derived: 'angle-difference' }),
+  quantity('angle-difference', 'face steeper than seat by', {
+    ...angle,
+    signed: true,
+    derived: 'angle-difference',
+    optional: true,
+  }),
   // Typed it is the width along the seat; what was measured another way is typed in its own row and reckoned over.
   quantity('seat-width', 'seat width', { ...width, derived: 'seat-width', orTyped: true }),
   quantity('seat-width-flat', 'seat width, measured flat', width),
-  quantity('seat-outer', 'seat, outer diameter', bothSides),
-  quantity('seat-inner', 'seat, inner diameter', bothSides),
+  quantity('seat-outer', 'seat, outer diameter', { ...bothSides, optional: true }),
+  quantity('seat-inner', 'seat, inner diameter', { ...bothSides, optional: true }),
   quantity('seat-runout', 'seat runout', { ...valve, fine: true, over: 'too much' }),
   quantity('seat-eccentricity', 'seat off centre', {
     ...valve,
     fine: true,
     over: 'too much',
     derived: 'seat-eccentricity',
+    optional: true,
   }),
   quantity('face-runout', 'face runout', { ...valve, fine: true, over: 'too much' }),
   quantity('seat-place', 'seat on the face', {
@@ -43,7 +49,13 @@ export const SEATS: readonly Quantity[] = [
   }),
   quantity('tip-height', 'stem tip height', { ...valve, ...tall }),
   quantity('tip-from-mean', 'tip height from the mean', { ...valve, ...tall, signed: true, derived: 'tip-from-mean' }),
-  quantity('tip-change', 'tip higher than found', { ...valve, ...tall, signed: true, derived: 'tip-change' }),
+  quantity('tip-change', 'tip higher than found', {
+    ...valve,
+    ...tall,
+    signed: true,
+    derived: 'tip-change',
+    optional: true,
+  }),
   quantity('tip-removed', 'taken off the tip', { ...valve, over: 'too much' }),
   quantity('recession', 'recession', { ...bothSides, signed: true, over: 'too deep', under: 'too proud' }),
   quantity('recession-surfaced', 'recession after surfacing', {

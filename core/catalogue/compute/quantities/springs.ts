@@ -14,7 +14,7 @@ export const SPRINGS: readonly Quantity[] = [
     signed: true,
     derived: 'coil-bind-clearance',
   }),
-  quantity('greatest-lift', 'greatest lift before bind', { ...bothSides, derived: 'greatest-lift' }),
+  quantity('greatest-lift', 'greatest lift before bind', { ...bothSides, derived: 'greatest-lift', optional: true }),
   quantity('seal-gap', 'retainer to seal, closed', valve),
   quantity('seal-clearance', 'retainer to seal, open', {
     ...bothSides,
