@@ -31,7 +31,7 @@ export function readBuildSheet(scene: Scene, id: CastingId): Omit<BuildSheetPape
   const grids = measured.sheets
     .filter(({ table }) => table.spotKind !== null)
     .map((sheet) => ({ ...sheet, rows: sheet.rows.filter((row) => isPrinted(measured, row)) }));
-  const done = readDone(scene, casting);
+  const done = readDone(scene, casting, new Map(measured.facts.spots.map(({ id: spot, label }) => [spot, label])));
   const signed = readSignatures(scene, id);
   const gauges = readGauges(scene, id);
   return {

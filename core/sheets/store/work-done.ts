@@ -1,6 +1,6 @@
 /** What was done to a casting, by whom, with which gauges, and what was renewed. */
 import type { Moment } from '../../kernel/days.ts';
-import type { CastingId } from '../../kernel/ids.ts';
+import type { CastingId, SpotId } from '../../kernel/ids.ts';
 import { ticketNow } from '../../state/compute/tickets.ts';
 import { loadFacts } from '../../state/store/load-facts.ts';
 import { list, sentence } from '../compute/words.ts';
@@ -18,8 +18,8 @@ export type Done = Readonly<{
   waived: readonly string[];
 }>;
 
-/** Operations by what became of them, in the customer's words. */
-export function readDone(scene: Scene, casting: PrintedCasting): Done {
+/** Operations by what became of them, in the customer's words. @param places what each place is called on this casting */
+export function readDone(scene: Scene, casting: PrintedCasting, places: ReadonlyMap<SpotId, string>): Done {
   const facts = loadFacts(scene.db, casting.ticket_id);
   const operations = ticketNow(facts).operations.filter(({ castingId }) => castingId === casting.id);
   const rows = listOperations(scene, casting.id);
@@ -40,8 +40,9 @@ export function readDone(scene: Scene, casting: PrintedCasting): Done {
       scene,
       casting,
       rows.filter((row) => finished.some(({ id }) => id === row.id)),
+      places,
     ),
-    reused: reusedOf(scene, casting.id),
+    reused: itemsOf(scene, casting.id, 'in_casting'),
     waived: live.flatMap(({ waived }) =>
       waived.map(({ words: said, waiver }) => list([said, waiver?.reason, waiver?.by])),
     ),
@@ -77,7 +78,13 @@ function withResult({ db }: Scene, operation: number, words: string): string {
 }
 
 /** Parts fitted, and places at which an operation worked: "guides 1I, 3E". */
-function renewedOf({ db }: Scene, casting: PrintedCasting, finished: readonly Row[]): string[] {
+function renewedOf(
+  scene: Scene,
+  casting: PrintedCasting,
+  finished: readonly Row[],
+  places: ReadonlyMap<SpotId, string>,
+): string[] {
+  const { db } = scene;
   const parts = db.all(
     db.q
       .selectFrom('part_line')
@@ -87,33 +94,40 @@ function renewedOf({ db }: Scene, casting: PrintedCasting, finished: readonly Ro
       .where('fitted_at', 'is not', null)
       .orderBy('id'),
   );
-  const spots = db.sql<{ operation: number; label: string }>(
-    `SELECT s.operation_id AS operation, p.label FROM operation_spot s JOIN spot p ON p.id = s.spot_id
+  const spots = db.sql<{ operation: number; spot: SpotId; label: string }>(
+    `SELECT s.operation_id AS operation, p.id AS spot, p.label FROM operation_spot s JOIN spot p ON p.id = s.spot_id
      WHERE s.operation_id IN (SELECT id FROM operation WHERE casting_id = ?) ORDER BY p.bench_order`,
     casting.id,
   );
   const atPlaces = finished.flatMap((row) => {
-    const labels = spots.filter(({ operation }) => operation === row.id).map(({ label }) => label);
+    const labels = spots
+      .filter(({ operation }) => operation === row.id)
+      .map(({ spot, label }) => places.get(spot) ?? label);
     return labels.length === 0 ? [] : [`${row.customer_words} at ${labels.join(' ')}`];
   });
   const owner = (source: string) => (source === 'customer' ? ", customer's own" : '');
-  return [...parts.map((part) => `${part.quantity} ${part.words}, ${part.new_used}${owner(part.source)}`), ...atPlaces];
+  const replaced = itemsOf(scene, casting.id, 'replaced').map((words) => `${words} (those that came replaced)`);
+  return [
+    ...parts.map((part) => `${part.quantity} ${part.words}, ${part.new_used}${owner(part.source)}`),
+    ...atPlaces,
+    ...replaced,
+  ];
 }
 
-/** What came and went back in. */
-const reusedOf = ({ db }: Scene, casting: CastingId): string[] => {
+/** What came with it, by what became of it. */
+function itemsOf({ db }: Scene, casting: CastingId, fate: 'in_casting' | 'replaced'): string[] {
   const fates = new Map(
     db
       .sql<{ item: number; fate: string }>(
         'SELECT arrival_item_id AS item, fate FROM item_fate WHERE arrival_item_id IN (SELECT id FROM arrival_item WHERE casting_id = ?) ORDER BY id',
         casting,
       )
-      .map(({ item, fate }) => [item, fate]),
+      .map((row) => [row.item, row.fate]),
   );
   return listItems(db, casting)
-    .filter(({ id }) => fates.get(id) === 'in_casting')
+    .filter(({ id }) => fates.get(id) === fate)
     .map(({ counted, words }) => `${counted ?? ''} ${words}`.trim());
-};
+}
 
 /** Names of those whose readings stand. */
 export const readReaders = ({ db }: Scene, casting: CastingId): string[] =>

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { drawPaper } from '#core/sheets/any-sheet.ts';
 import type { BuildSheetPaper, TravellerPaper } from '#core/sheets/contract/papers.ts';
+import { checkInPair } from '#tests/kit/checked-in.ts';
 import { faultsOf, fonts, textOf } from '#tests/kit/pdf.ts';
 import { lacks } from '#tests/kit/programs.ts';
 import { startTestHost, type TestHost } from '#tests/kit/test-host.ts';
-import { acting, benchOf, checkIn, finish, type Job, operationOf } from '../../floor/builders.ts';
+import { acting, benchOf, checkIn, finish, type Job, operationOf, tick } from '../../floor/builders.ts';
 
 const AS = { as: 'DK' } as const;
 const castingOf = (job: Job) => job.castings[0]?.castingId as never;
@@ -128,5 +129,38 @@ describe.skipIf(lacks('pdftotext'))('sheets/get-paper', () => {
     );
     expect(paper.grids.find(({ heading }) => heading === 'Bores')?.rows).toHaveLength(14);
     expect(faultsOf(bytes)).toEqual([]);
+  });
+
+  it('calls places where work was done as the engine counts them, and says what became of the pieces', async () => {
+    const host = await startTestHost();
+    const made = await checkInPair(host);
+    const right = made.castings[1];
+    const job = { ...made, castings: [right] } as unknown as Job;
+    const operation = operationOf(await benchOf(host, job), 'disassemble-head');
+    const one = <T>(sql: string, ...values: unknown[]) => host.sqlite.prepare(sql).get(...values) as T;
+    const spot = one<{ id: number }>(
+      `SELECT s.id FROM spot s JOIN casting c ON c.casting_type_id = s.casting_type_id
+       WHERE c.id = ? AND s.kind = 'valve' AND s.label = '1E1'`,
+      right?.castingId,
+    );
+    host.sqlite
+      .prepare(`INSERT INTO operation_spot (operation_id, spot_id, ticket_id, created_at, created_by)
+         VALUES (?, ?, ?, '2026-03-09T13:00:00.000Z', 7)`)
+      .run(operation.id, spot.id, made.ticketId);
+    await tick(host, job, 'tag-and-photos');
+    await finish(host, job, 'disassemble-head');
+    const item = (words: string) =>
+      one<{ id: never }>('SELECT id FROM arrival_item WHERE casting_id = ? AND words = ?', right?.castingId, words).id;
+    const fates = [
+      { itemId: item('valves'), fate: 'in_casting' as const },
+      { itemId: item('springs'), fate: 'replaced' as const },
+    ];
+    await host.send('intake/set-fate', { fates }, AS);
+
+    const { texts } = await paperOf<BuildSheetPaper>(host, 'build-sheet', job);
+    const words = (heading: string) => texts.find((text) => text.heading === heading)?.words;
+
+    expect(words('Renewed')).toMatch(/at 4E1, 12 springs \(those that came replaced\)\.$/);
+    expect(words('Used again')).toBe('12 valves.');
   });
 });
