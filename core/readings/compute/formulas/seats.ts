@@ -1,8 +1,10 @@
 /** Seats, faces, tips: widths along the seat, angles of a pair, what is left of a margin, how deep a valve sits. */
+import { measureOf } from '../../../kernel/measure-units.ts';
 import { divideRounded } from '../../../kernel/units.ts';
 import { alongOf, axialOf, slopeOfAngle, slopeOfLength } from '../geometry/grinding.ts';
 import { type Known, type Look, made, madeBy, unknown } from '../look.ts';
 import { difference, type Formula, range } from './formula.ts';
+import { sayLength } from './say.ts';
 
 /** A right angle in millionths of a degree. */
 const RIGHT = 90_000_000;
@@ -107,6 +109,22 @@ function recessionSurfaced(look: Look): Known | null {
   return left && { ...left, marks: [...left.marks, 'reckoned: measure again after surfacing'] };
 }
 
+/** Hydraulic lifters without adjustment often take no more either way; from memory. */
+const LIFTER_TRAVEL = measureOf('0.020', 'in');
+
+function tipChange(look: Look): Known | null {
+  const change = difference(
+    look.value('tip-height', { stage: 'after' }),
+    look.value('tip-height', { stage: 'before' }),
+  );
+  const isMuch = change?.value != null && Math.abs(change.value) > LIFTER_TRAVEL;
+  if (!change || !isMuch || look.facts.casting.camLayout !== 'ohv') return change;
+  return {
+    ...change,
+    marks: [...change.marks, `more than ${sayLength(look, LIFTER_TRAVEL)}: inside the travel of the lifters?`],
+  };
+}
+
 const knownAt = (look: Look, quantity: string): Known[] => look.all(quantity).map((it) => it.known);
 
 export const SEAT_FORMULAS: Readonly<Record<string, Formula>> = {
@@ -116,8 +134,7 @@ export const SEAT_FORMULAS: Readonly<Record<string, Formula>> = {
   'seat-free': leastFree,
   'margin-left': marginLeft,
   'tip-from-mean': (look) => fromMean(look.value('tip-height'), knownAt(look, 'tip-height')),
-  'tip-change': (look) =>
-    difference(look.value('tip-height', { stage: 'after' }), look.value('tip-height', { stage: 'before' })),
+  'tip-change': tipChange,
   'tip-spread': (look) => range(knownAt(look, 'tip-height')),
   'recession-surfaced': recessionSurfaced,
 };

@@ -188,6 +188,17 @@ describe('tip-change', () => {
 
     expect(bench.value('tip-change')).toBe(inch('0.014'));
   });
+
+  it('asks about the lifters of a pushrod engine past 0.020 in (from memory)', () => {
+    const changed = (after: string) =>
+      valveBench([
+        ['tip-height', '2.000', 'in', { stage: 'before' }],
+        ['tip-height', after, 'in'],
+      ]).known('tip-change')?.marks;
+
+    expect(changed('2.020')).toEqual([]);
+    expect(changed('1.979')?.[0]).toContain('travel of the lifters');
+  });
 });
 
 describe('recession-surfaced', () => {
