@@ -21,6 +21,10 @@ export function placeParts(place: string): Readonly<{ casting: number; row: stri
 
 /** Words or choices instead of a figure. */
 export const isWords = (row: SheetRow): boolean => row.family === 'text' || row.family === 'choice';
+/** The choice a digit stands for: `2` is the second; undefined for anything else, and where the digit is a choice itself. */
+export const choiceOfDigit = (row: SheetRow, text: string): string | undefined =>
+  /^[1-9]$/.test(text) && !row.choices.includes(text) ? row.choices[Number(text) - 1] : undefined;
+
 /** Rows the hand types into. */
 export const isTyped = (row: SheetRow): boolean => !row.derived;
 

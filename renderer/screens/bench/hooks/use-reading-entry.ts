@@ -5,7 +5,7 @@ import { useOutbox, useOutboxState } from '../../../client/use-outbox.ts';
 import type { Preview } from '../bench-casting.ts';
 import { entriesAt, type Undoable } from '../reading-parcel.ts';
 import { type Question, questionOfRefusal } from '../reading-question.ts';
-import { type At, columnKey, isRead, placeOf, type Spot, spotAt } from '../reading-view.ts';
+import { type At, choiceOfDigit, columnKey, isRead, placeOf, type Spot, spotAt } from '../reading-view.ts';
 import { type KeypadActs, keypadActs } from './keypad-acts.ts';
 import type { FreshFigures } from './use-fresh.ts';
 import { useKeep } from './use-keep.ts';
@@ -113,7 +113,9 @@ export function useReadingEntry({ sheet, order, hand, gauge, operation, see, mat
     question: asked,
     next() {
       setUndone('');
-      next();
+      const choice = spot && choiceOfDigit(spot.row, typing);
+      if (choice) take(choice, true);
+      else next();
     },
     take,
     again,

@@ -15,7 +15,7 @@ export type ReadingFieldProps = Readonly<{
   onPrevious: () => void;
   /** Up and down in the rows of the table. */
   onRow: (by: 1 | -1) => void;
-  /** The plus and the times key of a keypad: they never belong to a figure. */
+  /** The plus and the times key of a keypad; left out, they are typed like any other. */
   onPlus?: (() => void) | undefined;
   onTimes?: (() => void) | undefined;
 }>;
@@ -30,10 +30,10 @@ export function ReadingField(props: ReadingFieldProps) {
 
   function onKey(event: KeyboardEvent<HTMLInputElement>) {
     if (event.ctrlKey || event.altKey || event.metaKey) return;
-    const act = ACTS[event.key];
+    const act = ACTS[event.key]?.(props);
     if (!act || (text !== '' && (event.key === 'ArrowLeft' || event.key === 'ArrowRight'))) return;
     event.preventDefault();
-    act(props);
+    act();
   }
 
   return (
@@ -58,14 +58,14 @@ export function ReadingField(props: ReadingFieldProps) {
   );
 }
 
-const ACTS: Readonly<Record<string, (props: ReadingFieldProps) => void>> = {
-  Enter: (props) => props.onNext(),
-  ArrowRight: (props) => props.onNext(),
-  ArrowLeft: (props) => props.onPrevious(),
-  ArrowDown: (props) => props.onRow(1),
-  ArrowUp: (props) => props.onRow(-1),
-  '+': (props) => props.onPlus?.(),
-  '*': (props) => props.onTimes?.(),
+const ACTS: Readonly<Record<string, (props: ReadingFieldProps) => (() => void) | undefined>> = {
+  Enter: (props) => props.onNext,
+  ArrowRight: (props) => props.onNext,
+  ArrowLeft: (props) => props.onPrevious,
+  ArrowDown: (props) => () => props.onRow(1),
+  ArrowUp: (props) => () => props.onRow(-1),
+  '+': (props) => props.onPlus,
+  '*': (props) => props.onTimes,
 };
 
 /** A key that types goes into the field wherever the hand was, unless another field has it. */

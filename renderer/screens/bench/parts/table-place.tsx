@@ -1,7 +1,7 @@
 /** The place the hand is at, with the field that is typed into. */
 import type { ReadingEntry } from '../hooks/use-reading-entry.ts';
 import type { TableHand } from '../hooks/use-table-hand.ts';
-import type { At, Spot } from '../reading-view.ts';
+import { type At, isWords, type Spot } from '../reading-view.ts';
 import { thingOf } from '../things.ts';
 import { ReadingDetail } from './reading-detail.tsx';
 import { ReadingField } from './reading-field.tsx';
@@ -41,7 +41,8 @@ export function TablePlace({
           onNext={entry.next}
           onPrevious={entry.previous}
           onRow={onRow}
-          onPlus={entry.plus}
+          // Shims are written with a plus: 0.5+1.0.
+          onPlus={isWords(row) && text !== '' ? undefined : entry.plus}
           onTimes={entry.times}
         />
       }

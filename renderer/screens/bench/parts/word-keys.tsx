@@ -35,8 +35,13 @@ export function WordKeys({
             <ShimKeys spot={spot} onTake={onTake} />
           </>
         )}
-        {row.choices.map((choice) => (
+        {row.choices.map((choice, n) => (
           <Button key={choice} onPress={() => onTake(choice)}>
+            {n < MOST_KEYS && (
+              <small aria-hidden="true" className={css.key}>
+                {n + 1}
+              </small>
+            )}
             {choice}
           </Button>
         ))}
@@ -51,6 +56,9 @@ export function WordKeys({
     </fieldset>
   );
 }
+
+/** Choices that have a digit of their own. */
+const MOST_KEYS = 9;
 
 /** Shims laid under a spring are words of the shop: `0.5 + 1.0`. */
 const isShims = (spot: Spot): boolean => spot.row.quantity === 'shims-fitted';

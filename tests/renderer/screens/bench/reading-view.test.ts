@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  choiceOfDigit,
   isRead,
   judgingLimit,
   labelOf,
@@ -125,6 +126,16 @@ describe('startAt and stepFrom', () => {
     });
     expect(stepFrom(sheet, order, { row: 'installed-height||before', column: '4' }, 1)).toBeNull();
     expect(stepFrom(sheet, order, { row: 'installed-height||before', column: '1' }, -1)).toBeNull();
+  });
+});
+
+describe('choiceOfDigit', () => {
+  it('takes a digit for the choice at that place, and a digit that is a choice for itself', () => {
+    const row = rowOf('crack-result', 'crack check', [], { family: 'choice', choices: ['none found', 'crack found'] });
+    expect(choiceOfDigit(row, '2')).toBe('crack found');
+    expect(choiceOfDigit(row, '3')).toBeUndefined();
+    expect(choiceOfDigit(row, '12')).toBeUndefined();
+    expect(choiceOfDigit({ ...row, choices: ['2', '4'] }, '2')).toBeUndefined();
   });
 });
 

@@ -7,7 +7,7 @@ import { type Answers, showBench } from '../around.tsx';
 import { boresOf } from '../bores-sheet.ts';
 import { castingOf } from '../castings.ts';
 import { choiceOf } from '../oversizes.ts';
-import { cellOf, sheetOf } from '../sheets.ts';
+import { cellOf, rowOf, sheetOf } from '../sheets.ts';
 
 beforeEach(() => {
   sessionStorage.clear();
@@ -81,6 +81,36 @@ describe('TableScreen, entering with a keypad alone', () => {
       expect(typedIn(inputs('readings/add-readings')).map((row) => [row.typed, row.sure])).toEqual([
         ['35.61 mm', true],
         ['356.1', true],
+      ]),
+    );
+  });
+
+  it('chooses words by their digit, and leaves the plus to shims that are written with it', async () => {
+    const words = (quantity: string, choices: string[]) =>
+      rowOf(quantity, 'words', [cellOf(null), cellOf(null), cellOf(null), cellOf(null)], {
+        family: 'choice',
+        unit: null,
+        unitMark: '',
+        choices,
+        limits: [],
+      });
+    const { inputs } = show(
+      { ...heights, rows: [words('insert-state', ['stays', 'renew']), words('shims-fitted', [])] },
+      {
+        'readings/get-shim-choice': { label: '1I', best: null, candidates: [], advice: [] },
+      },
+    );
+    await field('1I, words');
+    await userEvent.keyboard('2{Enter}1{Enter}2{Enter}2{Enter}');
+    await field('1I, words');
+    await userEvent.keyboard('0.5+1.0{Enter}');
+    await waitFor(() =>
+      expect(typedIn(inputs('readings/add-readings')).map((row) => row.typed)).toEqual([
+        'renew',
+        'stays',
+        'renew',
+        'renew',
+        '0.5+1.0',
       ]),
     );
   });
