@@ -43,6 +43,8 @@ export function DeckDrawing({
     return { ...heightsSeen(stage.points, lie), step: step.value, stepWords: step.words };
   }, [stage.points, lie, step.value, step.words]);
   const shown = part === 'grid' && wanted && relief.heights.length > 0 ? relief : null;
+  const { columns, rows } = survey.grid;
+  const dense = part === 'grid' && (columns > MOST_BOXES.columns || rows > MOST_BOXES.rows);
   function linesOf(): PlateLine[] {
     if (shown) return sectionLine(stage, section, lie);
     return quiet && part === 'grid' ? [] : edgeLines(stage, lie);
@@ -60,6 +62,7 @@ export function DeckDrawing({
         boxes={boxes}
         lines={linesOf()}
         small={part === 'edge'}
+        dots={dense && (quiet || shown !== null)}
         relief={shown}
         current={current}
         onChoose={onChoose}
@@ -68,6 +71,9 @@ export function DeckDrawing({
     </div>
   );
 }
+
+/** As many figures as can be read beside the pad or over a relief. */
+const MOST_BOXES = { columns: 9, rows: 6 } as const;
 
 const textAt = (survey: DeckSurvey, key: string, just: JustTyped) => just.at(placeOf(survey.casting.id, { key }, ONCE));
 

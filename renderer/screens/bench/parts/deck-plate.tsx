@@ -53,6 +53,8 @@ export type DeckPlateProps = Readonly<{
   relief: Relief | null;
   /** Boxes stand closer than the points of a grid. */
   small: boolean;
+  /** No room for figures: a dot a point, and a box where the hand is. */
+  dots: boolean;
   current: string | null;
   onChoose: (key: string) => void;
 }>;
@@ -92,7 +94,7 @@ export function DeckPlate(props: DeckPlateProps) {
           })}
         </svg>
         <fieldset
-          className={css.boxes}
+          className={classes(css.boxes, props.dots && css.dots)}
           style={roomFor(boxes, grid, shown, relief !== null)}
           aria-label="Places on the face"
         >

@@ -19,7 +19,9 @@ type Props = Readonly<{ survey: DeckSurvey; stage: StageSurvey }>;
 
 /** The figure of the whole face, then the rules for lines and spans that are known and measured. */
 export function OutOfFlat({ survey, stage }: Props) {
-  const { flatness, pattern } = stage;
+  const { flatness } = stage;
+  // A shape without a figure is a guess.
+  const pattern = flatness.text === '' ? null : stage.pattern;
   const other = stage.stage === 'after' ? survey.before.flatness : null;
   return (
     <section className={css.out} aria-label="Out of flat">

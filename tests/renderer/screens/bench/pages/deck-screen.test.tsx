@@ -1,12 +1,9 @@
-import { cleanup, screen, waitFor, within } from '@testing-library/react';
+import { cleanup, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { DeckSurvey } from '#core/readings/compute/deck-survey-model.ts';
-import { DeckScreen } from '#renderer/screens/bench/pages/deck-screen.tsx';
-import { type Answers, showBench } from '../around.tsx';
-import { CASTING_TYPE, castingOf, operationOf } from '../castings.ts';
+import { box, field, press, type Row, showDeck as show } from '../deck-host.tsx';
 import { readingOf } from '../sheets.ts';
-import { BOWED, EMPTY_GRID, judgedOf, stageOf, surveyOf } from '../surveys.ts';
+import { BOWED, EMPTY_GRID, surveyOf } from '../surveys.ts';
 
 beforeEach(() => {
   sessionStorage.clear();
@@ -14,70 +11,6 @@ beforeEach(() => {
 });
 afterEach(cleanup);
 
-const needs = { done: 0, of: 2, words: '', table: 'surface' };
-const bench = castingOf([operationOf(44, 'surface head', { next: true, before: needs })], {
-  tables: [{ code: 'cam-line', words: 'Cam line' }] as never,
-});
-const FINDINGS = {
-  findings: [
-    {
-      id: 9,
-      code: 'deck-not-flat',
-      shopWords: 'deck out of flat',
-      note: null,
-      offers: [
-        { operation: 'surface-head', words: 'surface head', alsoNeeded: false },
-        { operation: 'straighten', words: 'straighten', alsoNeeded: false },
-        { operation: 'cam-bore-check', words: 'check cam line', alsoNeeded: true },
-      ],
-    },
-    { id: 10, code: 'at-minimum-thickness', shopWords: 'thickness at or under minimum', note: null, offers: [] },
-  ],
-};
-const looksRight = ({ typed }: { typed: string }) => ({
-  read: { kind: 'figure', typed, unit: 'in', value: 1, mark: 'implied' },
-  becomes: `= ${typed} tenths`,
-  doubt: null,
-  cell: null,
-  column: null,
-  judged: null,
-  sentence: '',
-});
-
-type Row = { quantity: string; point: string | null; stage: 'before' | 'after'; typed: string };
-type Grid = (number | null)[][];
-const copyOf = (grid: readonly (readonly (number | null)[])[]): Grid => grid.map((row) => [...row]);
-
-/** A host that keeps what is sent, so that the grid fills. */
-function show(before: readonly (readonly (number | null)[])[], more: Partial<DeckSurvey> = {}, answers: Answers = {}) {
-  const kept = { before: copyOf(before), after: copyOf(EMPTY_GRID) };
-  let id = 500;
-  const put = (stage: 'before' | 'after', point: string | null, step: number | null) => {
-    const [, column, row] = /^c(\d+)r(\d+)$/.exec(point ?? '') ?? [];
-    const line = kept[stage][Number(row) - 1];
-    if (line) line[Number(column) - 1] = step;
-  };
-  return showBench(<DeckScreen tag={30921} face={null} />, {
-    'floor/get-bench': bench,
-    'operations/get-casting-type': CASTING_TYPE,
-    'operations/list-findings': FINDINGS,
-    'readings/get-deck-survey': () => surveyOf(kept.before, kept.after, more),
-    'readings/get-preview': looksRight,
-    'readings/add-readings': ({ rows }: { rows: Row[] }) => {
-      for (const row of rows) put(row.stage, row.point, Number(row.typed));
-      id += 1;
-      return { readings: [id] };
-    },
-    'readings/take-back-reading': () => ({ reading: id }),
-    'readings/supersede-reading': () => ({ reading: id + 1 }),
-    'readings/mark-not-applicable': () => ({ readings: [id] }),
-    ...answers,
-  });
-}
-
-const field = (label: string) => screen.findByRole('textbox', { name: label });
-const box = (name: RegExp) => screen.findByRole('button', { name });
-const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
 const rowsSent = (inputs: readonly unknown[]) =>
   inputs.flatMap((input) => (input as { rows: Row[] }).rows.map((row) => [row.point, row.typed]));
 
@@ -155,60 +88,6 @@ describe('DeckScreen', () => {
     expect(Number.parseFloat(first.style.left)).toBeGreaterThan(Number.parseFloat(last.style.left));
   });
 
-  it('shows the result once every point is read: figure, verdict, shape, touching points, cut three ways', async () => {
-    show(BOWED);
-    const out = within(await screen.findByRole('region', { name: 'Out of flat' }));
-    expect(out.getByText((_, element) => element?.textContent === '.0056 in')).toBeTruthy();
-    expect(out.getByText('HOLLOW')).toBeTruthy();
-    expect(out.getByText('too much')).toBeTruthy();
-    await box(/^column 3, row 2, \u221252, touches the lower plane/);
-    await box(/^column 5, row 3, \+8, touches the upper plane/);
-    const cut = within(screen.getByRole('region', { name: 'How much to cut' }));
-    expect(cut.getByRole('row', { name: /Levelled best \.0066/ })).toBeTruthy();
-    expect(cut.getByText('3.9534')).toBeTruthy();
-    await userEvent.click(cut.getByRole('button', { name: 'Levelled on three corners' }));
-    expect(cut.queryByText('3.9534')).toBeNull();
-    expect(screen.getByRole('img', { name: /along, middle: \.0048 in hollow/ })).toBeTruthy();
-  });
-
-  it('draws the section that is touched', async () => {
-    show(BOWED);
-    await userEvent.click(await box(/^corner to corner/));
-    expect(screen.getByRole('img', { name: /corner to corner: \.0056 in hollow/ })).toBeTruthy();
-  });
-
-  it('writes the finding down and leads to where it is kept', async () => {
-    show(BOWED);
-    await userEvent.click(await box(/^Ask for surface head or straighten/));
-    expect(window.location.hash).toBe('#/bench/tag/30921/found');
-    const kept = JSON.parse(sessionStorage.getItem('benchtag-typed-found-1') ?? '{}');
-    expect(kept).toMatchObject({
-      kind: 9,
-      words: 'Deck .0056 in out of flat (at most .0040), hollow. Straighten before surfacing.',
-    });
-  });
-
-  it('asks only for what is not on the casting yet', async () => {
-    const surfaced = castingOf([operationOf(44, 'surface head', { kindCode: 'surface-head', before: needs })]);
-    show(BOWED, {}, { 'floor/get-bench': surfaced });
-    await box(/^Ask for straighten$/);
-  });
-
-  it('leads to what must be measured first', async () => {
-    show(BOWED, { before: stageOf('before', BOWED, { measureFirst: 'cam-line' }) });
-    const link = await screen.findByRole('link', { name: 'Measure cam line' });
-    expect(link.getAttribute('href')).toBe('#/bench/tag/30921/table/cam-line');
-    await box(/^Report it$/);
-  });
-
-  it('reports a casting at its minimum where no way of cutting leaves enough', async () => {
-    const stage = stageOf('before', BOWED);
-    const left = judgedOf('thickness', 'thickness left', '3.9400', 'fail', null);
-    const cut = stage.cut && { ...stage.cut, ways: stage.cut.ways.map((way) => ({ ...way, left })) };
-    show(BOWED, { before: { ...stage, cut } });
-    await box(/^Report thickness at or under minimum$/);
-  });
-
   it('surveys again after work and keeps the first survey beside it', async () => {
     const { inputs } = show(BOWED);
     await screen.findByRole('region', { name: 'Out of flat' });
@@ -275,18 +154,5 @@ describe('DeckScreen', () => {
     await userEvent.click(await box(/^column 1, row 1/));
     await userEvent.click(await box(/^-4 DK/));
     await waitFor(() => expect(chosen).toEqual([expect.objectContaining({ reading: 602 })]));
-  });
-
-  it('is only looked at after sign-off', async () => {
-    show([[0, null, null, null, null], ...EMPTY_GRID.slice(1)], { locked: true });
-    await screen.findByRole('region', { name: 'Out of flat' });
-    expect(screen.queryByRole('group', { name: 'Number pad' })).toBeNull();
-    expect(screen.queryByRole('button', { name: 'Type readings' })).toBeNull();
-  });
-
-  it('leads to the other faces, each with how it stands', async () => {
-    show(BOWED);
-    const link = await screen.findByRole('link', { name: 'Intake face not measured' });
-    expect(link.getAttribute('href')).toBe('#/bench/tag/30921/deck/intake-face');
   });
 });
