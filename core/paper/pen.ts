@@ -89,15 +89,26 @@ export function columns(
 /** What stands in one of two columns, with about how tall it is in points. */
 export type Part = Readonly<{ tall: number; draw(pen: Pen): void }>;
 
-/** Two columns as even as their parts allow: each goes where less stands so far. */
+/** Two columns as even as their parts allow; in each they keep their order, and the first part stands on the left. */
 export function twoColumns(pen: Pen, parts: readonly Part[]): void {
   if (parts.length === 0) return;
-  const sides: readonly [Part[], Part[]] = [[], []];
-  const sum = (side: readonly Part[]) => side.reduce((total, { tall }) => total + tall, 0);
-  for (const part of parts) sides[sum(sides[0]) <= sum(sides[1]) ? 0 : 1].push(part);
+  const [left, right] = allot(parts);
   need(pen, 90);
   const draw = (side: readonly Part[]) => (at: Pen) => {
     for (const part of side) part.draw(at);
   };
-  columns(pen, 0.5, 16, draw(sides[0]), draw(sides[1]));
+  columns(pen, 0.5, 16, draw(left), draw(right));
+}
+
+/** The tallest first, each to the side where less stands so far. */
+function allot(parts: readonly Part[]): readonly [Part[], Part[]] {
+  const sides = [new Set<Part>(), new Set<Part>()] as const;
+  const tall = [0, 0] as [number, number];
+  for (const part of parts.toSorted((a, b) => b.tall - a.tall)) {
+    const side = tall[0] <= tall[1] ? 0 : 1;
+    sides[side].add(part);
+    tall[side] += part.tall;
+  }
+  const [one, other] = sides.map((side) => parts.filter((part) => side.has(part))) as [Part[], Part[]];
+  return one[0] === parts[0] ? [one, other] : [other, one];
 }
