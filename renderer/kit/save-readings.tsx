@@ -5,6 +5,7 @@ import { saveText } from '../client/save-text.ts';
 import { useClient } from '../client/use-app.ts';
 import { ErrorNote } from './notice.tsx';
 import { Row, Rows } from './rows.tsx';
+import { SheetBody } from './sheet.tsx';
 
 const KINDS = [
   { as: 'csv', words: 'CSV, for a spreadsheet' },
@@ -15,17 +16,16 @@ type One = Readonly<{ castingId: number; tagNo: number }>;
 
 export function SaveReadings({ castings }: { castings: readonly One[] }) {
   const client = useClient();
-  const [said, setSaid] = useState<Readonly<Record<string, string>>>({});
+  const [said, setSaid] = useState('');
   const [refused, setRefused] = useState<RequestRefused | null>(null);
   const save = async (casting: number, as: 'csv' | 'json') => {
-    const key = `${casting} ${as}`;
     setRefused(null);
-    setSaid({ [key]: 'writing...' });
+    setSaid('Writing...');
     try {
       const file = await client.call('readings/export-readings', { casting, as });
-      setSaid({ [key]: (await saveText(file)) ? `${file.fileName}, ${file.rows} rows` : 'not saved' });
+      setSaid((await saveText(file)) ? `Saved: ${file.fileName}, ${file.rows} rows.` : 'Not saved.');
     } catch (thrown) {
-      setSaid({});
+      setSaid('');
       setRefused(thrown as RequestRefused);
     }
   };
@@ -37,12 +37,13 @@ export function SaveReadings({ castings }: { castings: readonly One[] }) {
             <Row
               key={`${castingId} ${as}`}
               title={castings.length === 1 ? words : `Readings ${tagNo}: ${words}`}
-              end={<span role="status">{said[`${castingId} ${as}`] ?? 'save it'}</span>}
+              end="save it"
               onOpen={() => void save(castingId, as)}
             />
           )),
         )}
       </Rows>
+      <div role="status">{said !== '' && <SheetBody>{said}</SheetBody>}</div>
       <ErrorNote error={refused} />
     </>
   );

@@ -28,7 +28,7 @@ describe('SaveReadings', () => {
 
     await userEvent.click(await screen.findByRole('button', { name: /CSV, for a spreadsheet/ }));
 
-    expect(await screen.findByText('readings-41170.csv, 1 rows')).toBeTruthy();
+    expect(await screen.findByText('Saved: readings-41170.csv, 1 rows.')).toBeTruthy();
     expect(names).toEqual(['readings-41170.csv']);
     expect(inputs('readings/export-readings')).toEqual([{ casting: 3, as: 'csv' }]);
     expect(await Promise.all(blobs.map((blob) => blob.text()))).toEqual([file.text]);
@@ -47,7 +47,7 @@ describe('SaveReadings', () => {
 
     await userEvent.click(await screen.findByRole('button', { name: /CSV, for a spreadsheet/ }));
 
-    expect(await screen.findByText('not saved')).toBeTruthy();
+    expect(await screen.findByText('Not saved.')).toBeTruthy();
     expect(asked).toEqual([{ name: 'desktop/save-text', input: { name: file.fileName, text: file.text } }]);
   });
 
