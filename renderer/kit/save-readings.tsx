@@ -31,6 +31,8 @@ export function SaveReadings({ castings }: { castings: readonly One[] }) {
   };
   return (
     <>
+      <div role="status">{said !== '' && <SheetBody>{said}</SheetBody>}</div>
+      <ErrorNote error={refused} />
       <Rows label="Readings as a file">
         {castings.flatMap(({ castingId, tagNo }) =>
           KINDS.map(({ as, words }) => (
@@ -43,8 +45,6 @@ export function SaveReadings({ castings }: { castings: readonly One[] }) {
           )),
         )}
       </Rows>
-      <div role="status">{said !== '' && <SheetBody>{said}</SheetBody>}</div>
-      <ErrorNote error={refused} />
     </>
   );
 }

@@ -1,14 +1,14 @@
 /** One row of the export of a casting's readings, and the file it goes into. Types only. */
 
 /**
- * How a row stands: it counts; a later one took its place; an earlier run of the same operation read it; somebody read the same
+ * How a row stands: it counts; a later one took its place; an earlier operation read it (the first run of a redo too); somebody read the same
  * again; two people disagree; nothing was measured.
  */
 export type ExportStatus =
   | 'stands'
   | 'planned'
   | 'replaced'
-  | 'first run'
+  | 'earlier operation'
   | 'read again'
   | 'two readings'
   | 'not applicable'

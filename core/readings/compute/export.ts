@@ -256,6 +256,6 @@ const decimalText = (typed: string, value: number, unit: UnitCode): string =>
 function goneFields(row: Reading, current: Reading | null, later: ReadonlyMap<number, Reading>): Partial<ExportRow> {
   const by = later.get(row.id);
   const isFirst = current !== null && current.operation !== null && row.operation !== current.operation;
-  if (!by) return { status: isFirst ? 'first run' : 'read again' };
+  if (!by) return { status: isFirst ? 'earlier operation' : 'read again' };
   return { status: 'replaced', replacedWhy: by.reason, replacedBy: by.by, replacedAt: by.at };
 }

@@ -87,7 +87,7 @@ describe('exportRows', () => {
 
     expect(rows.map(({ status, value }) => [status, value])).toEqual([
       ['stands', '0.080'],
-      ['first run', '0.070'],
+      ['earlier operation', '0.070'],
     ]);
   });
 
