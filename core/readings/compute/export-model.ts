@@ -1,8 +1,8 @@
 /** One row of the export of a casting's readings, and the file it goes into. Types only. */
 
 /**
- * How a row stands: it counts; a later one took its place; an earlier operation read it (the first run of a redo too); somebody read the same
- * again; two people disagree; nothing was measured.
+ * How a row stands: it counts; a later one took its place; an earlier operation read it, the first run of a redo too; somebody
+ * read the same again; two people disagree; nothing was measured.
  */
 export type ExportStatus =
   | 'stands'
