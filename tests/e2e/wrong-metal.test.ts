@@ -233,7 +233,8 @@ async function machine({ shop }: Desk, bench: BenchHand): Promise<void> {
   });
   await bench.work('Surface head', [day(18, '13:00'), day(18, '13:50')], () =>
     bench.inTable('Surfacing', async () => {
-      await bench.cell('Thickness after', '');
+      await bench.touch(bench.page.getByRole('radio', { name: 'After' }));
+      await bench.cell('Thickness', '');
       await bench.reading('117.86', /thickness/);
       await shop.checkAccess(bench.page);
     }),
