@@ -24,3 +24,10 @@ export function operationOf(bench: BenchCasting, table: string): BenchOperation 
     null
   );
 }
+
+/** `after` while an operation is being worked on that reads this table when it is done and wants nothing more before it. */
+export function stageNow(operation: BenchOperation | null, table: string): 'after' | null {
+  if (!operation || operation.running.length === 0 || operation.after.table !== table) return null;
+  const { before } = operation;
+  return before.table === table && before.done < before.of ? null : 'after';
+}

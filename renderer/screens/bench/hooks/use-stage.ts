@@ -18,15 +18,20 @@ export type Stages = Readonly<{
 const isStage = (value: unknown): value is StageShown | null =>
   value === null || value === 'before' || value === 'after' || value === 'both';
 
-/** Begins with the stage in which something is not read yet. `order`: every column as it lies on the bench. */
-export function useStage(sheet: Sheet, order: readonly string[]): Stages {
+/**
+ * Begins with the stage the work is in, else with the one in which something is not read yet.
+ *
+ * @param order Every column as it lies on the bench.
+ * @param now The stage the operation under way reads; null where none is.
+ */
+export function useStage(sheet: Sheet, order: readonly string[], now: 'after' | null): Stages {
   const [chosen, setChosen] = useTyped<StageShown | null>(
     `stage-${sheet.casting.id}-${sheet.table.code}`,
     null,
     isStage,
   );
   const stage: StageShown = hasStages(sheet)
-    ? (chosen ?? stageOfRow(sheet, startAt(sheet, order)?.row) ?? 'before')
+    ? (chosen ?? now ?? stageOfRow(sheet, startAt(sheet, order)?.row) ?? 'before')
     : 'both';
   const rows = useMemo(() => ({ shown: rowsShown(sheet, stage), typed: rowsTyped(sheet, stage) }), [sheet, stage]);
   return { stage: hasStages(sheet) ? stage : null, setStage: (next) => setChosen(() => next), ...rows };

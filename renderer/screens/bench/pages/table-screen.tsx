@@ -13,7 +13,7 @@ import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Empty } from '../../../kit/sheet.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
-import { type BenchCasting, operationOf } from '../bench-casting.ts';
+import { type BenchCasting, type BenchOperation, operationOf, stageNow } from '../bench-casting.ts';
 import { useFresh } from '../hooks/use-fresh.ts';
 import { useGauge } from '../hooks/use-gauge.ts';
 import { useReadingEntry } from '../hooks/use-reading-entry.ts';
@@ -76,13 +76,14 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
     () => pages.flatMap((page) => page.groups.flatMap((group) => group.columns.map((column) => column.key))),
     [pages],
   );
-  const stages = useStage(sheet, order);
+  const work = operationOf(bench, sheet.table.code);
+  const operation = idOf(work);
+  const stages = useStage(sheet, order, stageNow(work, sheet.table.code));
   const hand = useTableHand(sheet, order, stages.typed);
   const [gauge, setGauge] = useGauge(
     sheet.table.code,
     sheet.tools.map((tool) => tool.id),
   );
-  const operation = operationOf(bench, sheet.table.code)?.id ?? null;
   const { fresh, see } = useFresh(sheet);
   const entry = useReadingEntry({ sheet, order, hand, gauge, operation, see });
   const rows = useMemo(
@@ -168,6 +169,9 @@ function Table({ bench, sheet }: { bench: BenchCasting; sheet: Sheet }) {
     </div>
   );
 }
+
+/** Readings may belong to no operation. */
+const idOf = (work: BenchOperation | null): number | null => work?.id ?? null;
 
 /** Columns beside which the limits of a row find room. */
 const MOST_WITH_LIMITS = 8;
