@@ -259,10 +259,8 @@ async function heights({ shop }: Desk, bench: BenchHand): Promise<void> {
       await shop.checkAccess(page);
       // A burr stood under the steel cup: cleaned, measured again, and both readings stay.
       shop.at('2027-03-19 09:05');
-      await bench.reading(
-        valves.find(({ valve }) => valve === STORY.firstReading.valve)?.measured ?? '',
-        '3I, height read',
-      );
+      const again = valves.find(({ valve }) => valve === STORY.firstReading.valve)?.measured ?? '';
+      await bench.reading(again, '3I, height read');
       await page.locator('s').getByText(STORY.firstReading.measured).first().waitFor();
       await fitShims(bench, STORY.shims);
     }),

@@ -24,7 +24,7 @@ export const BOWED = [
 const TENTH = 2_540;
 const NOT: Cell = { ...cellOf(null), verdict: null, word: '' };
 
-export const figureOf = (text: string, value: number | null = text === '' ? null : 1): Figure => ({
+const figureOf = (text: string, value: number | null = text === '' ? null : 1): Figure => ({
   value,
   uncertainty: null,
   text,
