@@ -10,7 +10,7 @@ import { temporaryFolder } from '#tests/kit/temporary-folder.ts';
 /** A disk of a few megabytes in memory; false where this person may not mount one. */
 function mountSmall(folder: string): boolean {
   try {
-    execFileSync('mount', ['-t', 'tmpfs', '-o', 'size=6m', 'tmpfs', folder], { stdio: 'ignore' });
+    execFileSync('mount', ['-t', 'tmpfs', '-o', 'size=16m', 'tmpfs', folder], { stdio: 'ignore' });
     return true;
   } catch {
     return false;
