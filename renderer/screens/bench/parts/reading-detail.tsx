@@ -46,11 +46,13 @@ export function ReadingDetail({
       {question && <ReadingQuestion question={question} onTake={entry.take} onAgain={entry.again} />}
       {!question && preview?.becomes && <p className={css.becomes}>{preview.becomes}</p>}
       {!question && <Scale spot={spot} preview={preview} />}
-      <div role="status" className={css.say}>
-        {entry.undone !== '' && !preview && <p className={css.sentence}>{entry.undone}</p>}
-        {preview ? <Said preview={preview} /> : <Standing spot={spot} />}
+      <div className={css.low}>
+        <div role="status" className={css.say}>
+          {entry.undone !== '' && !preview && <p className={css.sentence}>{entry.undone}</p>}
+          {preview ? <Said preview={preview} /> : <Standing spot={spot} />}
+        </div>
+        {!preview && cell && <Before cell={cell} onTakeBack={entry.takeBack} onNotHere={entry.notHere} />}
       </div>
-      {!preview && cell && <Before cell={cell} onTakeBack={entry.takeBack} onNotHere={entry.notHere} />}
     </section>
   );
 }
