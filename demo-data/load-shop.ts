@@ -1,6 +1,6 @@
 /** Opens the practice shop: its title block, people, hours, catalogue, prices and customers. No ticket yet. */
 
-import { bringInCatalogue } from '#electron/wiring/program-catalogue.ts';
+import { bringUpToDate } from '#electron/wiring/program-catalogue.ts';
 import { centsOf, lengthOf, percentOf, priceOf } from './figures.ts';
 import { loadCastingTypes, loadGauges } from './load-catalogue.ts';
 import { loadCustomers } from './load-customers.ts';
@@ -31,7 +31,7 @@ export async function loadShop(
   await openShop(replay);
   await loadPeople(replay);
   await setShop(replay);
-  await bringInCatalogue((name, input) => replay.ask(name, input));
+  await bringUpToDate((name, input) => replay.ask(name, input));
   await loadCastingTypes(replay);
   await loadGauges(replay);
   await loadPrices(replay);

@@ -62,8 +62,7 @@ export const catalogueContract = {
     may: 'catalogue:edit',
     secret: ['operations', 'castingTypes', 'rules', 'places'],
     input: Entries,
-    /** `newQuantities`: codes of the quantities that this workspace did not know before. */
-    output: z.strictObject({ added: z.int(), kept: z.int(), newQuantities: z.array(z.string()).readonly() }),
+    output: z.strictObject({ added: z.int(), kept: z.int() }),
   }),
   /** Whether all of these entries are there and what the program knows of measuring stands as the program has it. */
   'operations/is-brought-in': query({

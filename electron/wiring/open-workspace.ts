@@ -26,7 +26,7 @@ import { makePinCheck } from '#core/staff/handlers/sessions.ts';
 import { checkBackup, listBackups, makeBackup, putInPlace } from './backups.ts';
 import { openLog } from './log.ts';
 import { type Running, takeOwnership } from './owner-lock.ts';
-import { bringInCatalogue, bringUpToDate } from './program-catalogue.ts';
+import { bringUpToDate } from './program-catalogue.ts';
 import { clockOf } from './shop-clock.ts';
 import { pathsOf, type WorkspacePaths } from './workspace-folder.ts';
 
@@ -103,10 +103,18 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
   const asTheProgram = (name: string, input: unknown): Promise<Reply> =>
     dispatch(host, { name, input }, everything('the program'));
 
-  /** An older workspace learns what this program knows before anything is answered; a shop that is not set up yet waits. */
-  const learn = async (): Promise<void> => {
-    if (hasShop(host.sqlite)) await bringUpToDate(asTheProgram);
-  };
+  /**
+   * A new shop begins with the catalogue that the program brings, and an older workspace learns what is new, before anything is
+   * answered. What fails, a full disk for example, is tried again at the next request.
+   */
+  async function learn(): Promise<void> {
+    try {
+      if (hasShop(host.sqlite)) await bringUpToDate(asTheProgram);
+    } catch (error) {
+      learnt = undefined;
+      log('error', { catalogue: String(error) });
+    }
+  }
   let learnt: Promise<void> | undefined;
 
   let dayBackup: Promise<void> | undefined;
@@ -148,11 +156,13 @@ export function openWorkspace(folder: string, options: Options = {}): Workspace 
     paths,
     host: () => host,
     async answer(request, session) {
-      learnt ??= learn().catch((error: unknown) => log('error', { update: String(error) }));
+      learnt ??= learn();
       await learnt;
       const reply = await dispatch(host, request, session);
-      // A new shop begins with the catalogue that the program brings.
-      if (reply.ok && request.name === FIRST_RUN) await bringInCatalogue(asTheProgram);
+      if (reply.ok && request.name === FIRST_RUN) {
+        learnt = learn();
+        await learnt;
+      }
       if (reply.ok && request.name === RESTORE) {
         restore((reply.output as { file: string }).file, session);
         learnt = undefined;

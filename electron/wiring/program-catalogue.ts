@@ -31,26 +31,23 @@ function readEntries(): EntriesTyped {
 type Ask = (name: string, input: unknown) => Promise<Reply>;
 
 /**
- * Bring it in. A second time adds nothing.
+ * Bring a workspace up to what this program knows, a new one from nothing; what the shop has under the same code stays, and
+ * nothing is written where nothing is new. Broken off half way, it goes on where it stopped.
  *
  * @param ask sends one command as somebody who may edit the catalogue
- * @throws Error with the sentence of the first command that is refused: the program's own data must fit
- */
-export async function bringInCatalogue(ask: Ask): Promise<void> {
-  const { newQuantities } = (await sent(ask, 'operations/bring-in', readEntries())) as { newQuantities: string[] };
-  const limits = SHOP_LIMITS.filter((limit) => newQuantities.includes(limit.quantity));
-  for (const limit of limits) {
-    await sent(ask, 'limits/add-limit', { ...limit, for: 'shop', secondUnitText: null });
-  }
-}
-
-/**
- * Bring an older workspace up to what this program knows; what the shop has under the same code stays. Nothing happens before
- * the first run, nor where nothing is new.
+ * @throws Error with the sentence of the first command that is refused
  */
 export async function bringUpToDate(ask: Ask): Promise<void> {
-  const { whole } = (await sent(ask, 'operations/is-brought-in', readEntries())) as { whole: boolean };
-  if (!whole) await bringInCatalogue(ask);
+  const entries = readEntries();
+  const { whole } = (await sent(ask, 'operations/is-brought-in', entries)) as { whole: boolean };
+  if (!whole) await sent(ask, 'operations/bring-in', entries);
+  const places = SHOP_LIMITS.map(({ quantity, stage, side }) => ({ quantity, stage, side }));
+  const missing = (await sent(ask, 'limits/list-missing', { limits: places })) as typeof places;
+  const isMissing = (limit: (typeof SHOP_LIMITS)[number]): boolean =>
+    missing.some((it) => it.quantity === limit.quantity && it.stage === limit.stage && it.side === limit.side);
+  for (const limit of SHOP_LIMITS.filter(isMissing)) {
+    await sent(ask, 'limits/add-limit', { ...limit, for: 'shop', secondUnitText: null });
+  }
 }
 
 async function sent(ask: Ask, name: string, input: unknown): Promise<unknown> {

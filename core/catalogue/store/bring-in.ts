@@ -13,11 +13,10 @@ type Tally = { added: number; kept: number };
 /**
  * Bring in everything of `entries` that is not there yet.
  *
- * @returns how many were added and how many were there already, and the codes of the quantities that are new.
+ * @returns how many were added and how many were there already.
  */
-export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally & { newQuantities: readonly string[] } {
+export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally {
   const tally: Tally = { added: 0, kept: 0 };
-  let newQuantities: readonly string[] = [];
   const each = <E extends { code: string }>(
     table: Parameters<typeof findIdByCode>[1],
     list: readonly E[],
@@ -42,10 +41,7 @@ export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally & { newQu
       position,
     }),
   );
-  if (entries.quantities) {
-    newQuantities = bringInQuantities(db);
-    tally.added += newQuantities.length;
-  }
+  if (entries.quantities) tally.added += bringInQuantities(db).length;
   const newOperations = entries.operations.filter((o) => findIdByCode(db, 'operation_kind', o.code) === undefined);
   each('operation_kind', entries.operations, (o, position) => void insertOperation(db, o, position));
   for (const operation of newOperations) bringInAddOns(db, operation.code, operation.usualAddOns);
@@ -115,7 +111,7 @@ export function bringIn(db: WriteDb, entries: CatalogueEntries): Tally & { newQu
       shim_unit: s.shimUnit,
     }),
   );
-  return { ...tally, newQuantities };
+  return tally;
 }
 
 function bringInAddOns(db: WriteDb, code: string, usual: readonly string[]): void {

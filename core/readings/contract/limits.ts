@@ -71,6 +71,14 @@ export const limitsContract = {
     input: z.strictObject({ casting: idOf<'casting'>() }),
     output: z.custom<readonly LimitInForce[]>(),
   }),
+  /** Of these places for a shop limit, those for which the shop never had one: no row, not even a replaced one. */
+  'limits/list-missing': query({
+    may: 'catalogue:see',
+    input: z.strictObject({
+      limits: z.array(z.strictObject({ quantity: z.string().min(1).max(40), stage: Stage, side: Side })).max(1000),
+    }),
+    output: z.custom<readonly Readonly<{ quantity: string; stage: 'before' | 'after'; side: 'I' | 'E' | 'any' }>[]>(),
+  }),
   /** Limits of the catalogue that count for a casting type today: its own, those of its engine and of the shop. */
   'limits/list-catalogue': query({
     may: 'catalogue:see',

@@ -75,6 +75,7 @@ export const limitHandlers: Pick<
   Handlers<typeof readingsContract>,
   | 'limits/add-limit'
   | 'limits/add-job-limit'
+  | 'limits/list-missing'
   | 'limits/list-resolved'
   | 'limits/list-catalogue'
   | 'limits/check-limit'
@@ -119,6 +120,13 @@ export const limitHandlers: Pick<
         activity: [{ subject: ['limit_row', limit], ticket, words: `Typed a ${words}, for this job only` }],
         touched: [ticket],
       };
+    },
+  },
+  'limits/list-missing': {
+    run({ limits }, { db }) {
+      const keyOf = ({ quantity, stage, side }: (typeof limits)[number]) => `${quantity}|${stage}|${side}`;
+      const there = new Set(store.listShopPlaces(db).map(keyOf));
+      return limits.filter((limit) => !there.has(keyOf(limit)));
     },
   },
   'limits/list-resolved': {

@@ -98,6 +98,19 @@ export function findLimit(db: ReadDb, id: LimitId): (Limit & { typedBy: number |
   return row && { ...asLimit(row), typedBy: row.created_by };
 }
 
+/** Every quantity, stage and side that ever had a limit of the shop. */
+export const listShopPlaces = (
+  db: ReadDb,
+): readonly Readonly<{ quantity: string; stage: Limit['stage']; side: Limit['side'] }>[] =>
+  db.all(
+    db.q
+      .selectFrom('limit_row as l')
+      .innerJoin('quantity as q', 'q.id', 'l.quantity_id')
+      .select(['q.code as quantity', 'l.stage', 'l.side'])
+      .where('l.for_what', '=', 'shop')
+      .distinct(),
+  );
+
 /** Who typed each limit and who compared it with its source last, by initials; empty where the program brought it. */
 export function readLimitPeople(
   db: ReadDb,

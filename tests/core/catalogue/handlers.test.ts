@@ -29,7 +29,7 @@ describe('operations/bring-in', () => {
     sqlite.exec("UPDATE quantity SET words = 'as it was called before' WHERE code = 'margin'");
     expect(await send('operations/is-brought-in', none)).toEqual({ whole: false });
 
-    expect(await send('operations/bring-in', none)).toMatchObject({ added: 1, newQuantities: ['face-runout'] });
+    expect(await send('operations/bring-in', none)).toMatchObject({ added: 1 });
 
     expect(rowsOf()).toEqual(now);
     expect(db.one(db.q.selectFrom('quantity').select('words').where('code', '=', 'margin'))?.words).toBe('margin');
@@ -64,7 +64,7 @@ describe('operations/bring-in', () => {
       ],
     });
 
-    expect(tally).toEqual({ added: 0, kept: 1, newQuantities: [] });
+    expect(tally).toEqual({ added: 0, kept: 1 });
     expect(db.one(db.q.selectFrom('operation_kind').select('shop_words').where('id', '=', kind.id))).toEqual({
       shop_words: 'strip, our way',
     });

@@ -59,6 +59,8 @@ describe('openWorkspace', () => {
     await made.close();
     const raw = new Sqlite(join(folder, 'benchtag.sqlite'));
     forgetQuantity(raw, 'spring-strength');
+    // Broken off half way: the quantity was brought in, its limit not yet.
+    raw.exec("DELETE FROM limit_row WHERE quantity_id = (SELECT id FROM quantity WHERE code = 'seat-runout')");
     raw.close();
     const count = (workspace: ReturnType<typeof openSmall>, table: string) =>
       workspace.host().sqlite.prepare(`SELECT count(*) FROM ${table}`).pluck().get() as number;
@@ -73,6 +75,10 @@ describe('openWorkspace', () => {
       )
       .pluck();
     expect(known.all()).toEqual(['0.90']);
+    const went = sqlite.prepare(
+      "SELECT count(*) FROM limit_row l JOIN quantity q ON q.id = l.quantity_id WHERE q.code = 'seat-runout'",
+    );
+    expect(went.pluck().get()).toBeGreaterThan(0);
     const activities = count(again, 'activity');
     await again.close();
 

@@ -202,6 +202,16 @@ describe('limits/list-resolved', () => {
   });
 });
 
+describe('limits/list-missing', () => {
+  it('names the places that never had a limit of the shop, and no other', async () => {
+    const shop = await startMeasuring();
+    const there = { quantity: 'margin', stage: 'after', side: 'I' } as const;
+    const never = { quantity: 'margin', stage: 'before', side: 'any' } as const;
+
+    expect(await shop.send('limits/list-missing', { limits: [there, never] }, { as: 'OB' })).toEqual([never]);
+  });
+});
+
 describe('limits/list-catalogue', () => {
   it('names the limits of a type with their source, and drops the one that another replaced', async () => {
     const shop = await startMeasuring();
