@@ -6,13 +6,13 @@ import { benchAddress } from '../../../kit/addresses.ts';
 import { Button } from '../../../kit/button.tsx';
 import { drawnTypeOf } from '../../../kit/drawn-type.ts';
 import { KeyHints } from '../../../kit/key-hints.tsx';
-import { keysOf } from '../../../kit/keyboard.ts';
 import { ErrorNote } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { BandAct, BandTitle } from '../../../kit/slots.tsx';
 import type { BenchCasting } from '../bench-casting.ts';
 import { DeckSurveyed } from '../parts/deck-surveyed.tsx';
 import { KeptHere } from '../parts/kept-here.tsx';
+import { READING_HINTS } from '../reading-hints.ts';
 
 export function DeckScreen({ tag, face }: { tag: number; face: string | null }) {
   const bench = useAppQuery('floor/get-bench', { tag });
@@ -29,7 +29,7 @@ export function DeckScreen({ tag, face }: { tag: number; face: string | null }) 
       <BandAct>
         <Button href={benchAddress(tag)}>Back to casting</Button>
       </BandAct>
-      <KeyHints hints={HINTS} />
+      <KeyHints hints={READING_HINTS} />
       <KeptHere />
       {error && <ErrorNote error={error} acts={<Button onPress={() => void survey.refetch()}>Try again</Button>} />}
       {!error && !(bench.data && survey.data) && <Waiting />}
@@ -37,13 +37,6 @@ export function DeckScreen({ tag, face }: { tag: number; face: string | null }) 
     </>
   );
 }
-
-const HINTS = [
-  { keys: ['Enter'], words: 'next' },
-  { keys: ['+'], words: 'same as last' },
-  { keys: ['*'], words: 'last digit off' },
-  { keys: [keysOf('undo')], words: 'undo' },
-];
 
 /** With the casting's own drawing; the figures do not wait for it. */
 function Drawn({ bench, survey }: { bench: BenchCasting; survey: DeckSurvey }) {

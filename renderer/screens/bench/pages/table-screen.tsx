@@ -8,7 +8,7 @@ import { ReadingTable } from '../../../kit/bench-reading-table.tsx';
 import { Button } from '../../../kit/button.tsx';
 import { classes } from '../../../kit/class-names.ts';
 import { KeyHints } from '../../../kit/key-hints.tsx';
-import { keysOf, useAct } from '../../../kit/keyboard.ts';
+import { useAct } from '../../../kit/keyboard.ts';
 import { ErrorNote, Notice } from '../../../kit/notice.tsx';
 import { Waiting } from '../../../kit/pane.tsx';
 import { Empty } from '../../../kit/sheet.tsx';
@@ -27,6 +27,7 @@ import { TableHead } from '../parts/table-head.tsx';
 import { TableKeys } from '../parts/table-keys.tsx';
 import { type Panel, TablePanel } from '../parts/table-panel.tsx';
 import { TwoReadings } from '../parts/two-readings.tsx';
+import { READING_HINTS } from '../reading-hints.ts';
 import { rowLabels, type StageShown, stageStart } from '../reading-rows.ts';
 import { loudNotes, pagesOf, rowsOf } from '../reading-view.ts';
 import { thingOf } from '../things.ts';
@@ -47,7 +48,7 @@ export function TableScreen({ tag, table }: { tag: number; table: string }) {
       <BandAct>
         <Button href={benchAddress(tag)}>Back to casting</Button>
       </BandAct>
-      <KeyHints hints={HINTS} />
+      <KeyHints hints={READING_HINTS} />
       <KeptHere />
       {error && <ErrorNote error={error} acts={<Button onPress={() => void sheet.refetch()}>Try again</Button>} />}
       {!error && !(bench.data && sheet.data) && <Waiting />}
@@ -55,13 +56,6 @@ export function TableScreen({ tag, table }: { tag: number; table: string }) {
     </>
   );
 }
-
-const HINTS = [
-  { keys: ['Enter'], words: 'next' },
-  { keys: ['+'], words: 'same as last' },
-  { keys: ['*'], words: 'last digit off' },
-  { keys: [keysOf('undo')], words: 'undo' },
-];
 
 /** Panels that take the whole width: nothing is typed beside them. */
 const WIDE: readonly Panel[] = ['paper', 'rows', 'picture', 'oversize'];

@@ -6,6 +6,7 @@ import type { DeckWay } from '../deck-view.ts';
 import type { Gauge } from '../hooks/use-preview.ts';
 import type { Spot } from '../reading-view.ts';
 import { familyOf } from '../unit-sizes.ts';
+import { GaugeKeys } from './gauge-keys.tsx';
 import css from './gauge-panel.module.css';
 import { JobLimit } from './job-limit.tsx';
 
@@ -39,25 +40,7 @@ export function DeckGauge({
       <div className={css.foot}>
         <Button onPress={onClose}>Back to readings</Button>
       </div>
-      <div>
-        <h3>Gauge in the hand</h3>
-        <div className={css.buttons}>
-          {tools.map((tool) => (
-            <Button key={tool.id} pressed={tool.id === gauge.tool} onPress={() => onGauge({ ...gauge, tool: tool.id })}>
-              <span>
-                {tool.name}
-                <small className={css.kind}>
-                  {tool.kind}
-                  {tool.overdue && ', check overdue'}
-                </small>
-              </span>
-            </Button>
-          ))}
-          <Button pressed={gauge.tool === null} onPress={() => onGauge({ ...gauge, tool: null })}>
-            not named
-          </Button>
-        </div>
-      </div>
+      <GaugeKeys tools={tools} gauge={gauge} onGauge={onGauge} />
       <Choice label="The hand goes" options={WAYS} value={way} onChange={onWay} />
       <JobLimit spot={judgedSpot(survey, stage, spot)} />
     </section>

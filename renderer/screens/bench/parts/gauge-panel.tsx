@@ -6,6 +6,7 @@ import { Choice } from '../../../kit/choice.tsx';
 import type { Gauge } from '../hooks/use-preview.ts';
 import type { Spot } from '../reading-view.ts';
 import { familyOf } from '../unit-sizes.ts';
+import { GaugeKeys } from './gauge-keys.tsx';
 import css from './gauge-panel.module.css';
 import { JobLimit } from './job-limit.tsx';
 
@@ -43,25 +44,7 @@ export function GaugePanel({
         </Button>
         <Button onPress={onClose}>Back to readings</Button>
       </div>
-      <div>
-        <h3>Gauge in the hand</h3>
-        <div className={css.buttons}>
-          {tools.map((tool) => (
-            <Button key={tool.id} pressed={tool.id === gauge.tool} onPress={() => onGauge({ ...gauge, tool: tool.id })}>
-              <span>
-                {tool.name}
-                <small className={css.kind}>
-                  {tool.kind}
-                  {tool.overdue && ', check overdue'}
-                </small>
-              </span>
-            </Button>
-          ))}
-          <Button pressed={gauge.tool === null} onPress={() => onGauge({ ...gauge, tool: null })}>
-            not named
-          </Button>
-        </div>
-      </div>
+      <GaugeKeys tools={tools} gauge={gauge} onGauge={onGauge} />
       {heights && (
         <Choice
           label="Height is read on"
