@@ -1,5 +1,6 @@
 /**
- * A table of twelve rows across sixteen valves, typed with a keypad alone: digits, point and Enter, in the order of the bench.
+ * A table of twelve rows across sixteen valves, typed with a keypad alone (digits, point and Enter) and with the number pad of
+ * the screen alone, in the order of the bench.
  * Figures are invented and each is different, so that one in a wrong place is seen.
  */
 import type { Page } from '@playwright/test';
@@ -26,41 +27,64 @@ type Row = Readonly<{
 }>;
 type Sheet = Readonly<{ columns: readonly Readonly<{ label: string }>[]; rows: readonly Row[] }>;
 
+const HANDS = [
+  {
+    alone: 'a keypad',
+    async take(page: Page, typed: string) {
+      await page.keyboard.type(typed);
+      await page.keyboard.press('Enter');
+    },
+  },
+  {
+    alone: 'the number pad',
+    async take(page: Page, typed: string) {
+      for (const key of [...typed, 'Next'])
+        await page
+          .getByRole('button', { name: key === '.' ? 'decimal point' : key, exact: true })
+          .first()
+          .tap();
+    },
+  },
+];
+
 afterAll(closeBrowser);
 
 describe.skipIf(lacks('chromium'))('a long table', () => {
-  it('takes twelve rows of sixteen valves from a keypad alone, each figure in its place', {
-    timeout: 300_000,
-  }, async () => {
-    const shop = await startBrowserApp('2027-03-02 08:00');
-    const casting = await checkInHead(shop);
-    const sheet = () => shop.ask('readings/get-table', { casting, table: TABLE }, 'DK') as Promise<Sheet>;
-    const rows = await showTwelve(shop, casting, await sheet());
-    const page = await shop.anotherScreen(TABLET);
-    page.setDefaultTimeout(25_000);
-    await signIn(page);
-    await page.goto(`${new URL(page.url()).origin}/#/bench/tag/${TAG}/table/${TABLE}`);
-    await page.getByRole('textbox', { name: /^1I1,/ }).waitFor();
+  it.each(HANDS)(
+    'takes twelve rows of sixteen valves from $alone alone, each figure in its place',
+    {
+      timeout: 300_000,
+    },
+    async ({ take }) => {
+      const shop = await startBrowserApp('2027-03-02 08:00');
+      const casting = await checkInHead(shop);
+      const sheet = () => shop.ask('readings/get-table', { casting, table: TABLE }, 'DK') as Promise<Sheet>;
+      const rows = await showTwelve(shop, casting, await sheet());
+      const page = await shop.anotherScreen(TABLET);
+      page.setDefaultTimeout(25_000);
+      await signIn(page);
+      await page.goto(`${new URL(page.url()).origin}/#/bench/tag/${TAG}/table/${TABLE}`);
+      await page.getByRole('textbox', { name: /^1I1,/ }).waitFor();
 
-    for (const [n, row] of rows.entries()) {
-      const current = page.locator('tr[data-current]');
-      await expect.poll(() => current.isVisible()).toBe(true);
-      expect(await inSight(page)).toBe(true);
-      for (let valve = 0; valve < 16; valve += 1) {
-        await page.keyboard.type(figure(row, n, valve));
-        await page.keyboard.press('Enter');
+      for (const [n, row] of rows.entries()) {
+        const current = page.locator('tr[data-current]');
+        await expect.poll(() => current.isVisible()).toBe(true);
+        expect(await inSight(page)).toBe(true);
+        for (let valve = 0; valve < 16; valve += 1) {
+          await take(page, figure(row, n, valve));
+        }
       }
-    }
-    const kept = async () =>
-      (await sheet()).rows
-        .filter((row) => rows.some((one) => one.key === row.key))
-        .map((row) => row.cells.map((cell) => cell.text));
-    await expect
-      .poll(kept, { timeout: 60_000, interval: 500 })
-      .toEqual(rows.map((row, n) => row.cells.map((_, valve) => figure(row, n, valve))));
-    await shop.checkAccess(page);
-    await shop.end();
-  });
+      const kept = async () =>
+        (await sheet()).rows
+          .filter((row) => rows.some((one) => one.key === row.key))
+          .map((row) => row.cells.map((cell) => cell.text));
+      await expect
+        .poll(kept, { timeout: 60_000, interval: 500 })
+        .toEqual(rows.map((row, n) => row.cells.map((_, valve) => figure(row, n, valve))));
+      await shop.checkAccess(page);
+      await shop.end();
+    },
+  );
 });
 
 /** A figure that no question is asked about: runout in hundredths, sizes past one; the digits tell row and valve. */
